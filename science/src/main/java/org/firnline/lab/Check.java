@@ -1,0 +1,39 @@
+package org.firnline.lab;
+
+import org.firnline.evidence.InvalidInputException;
+import org.firnline.evidence.Problem;
+
+/** Refuses impossible values at the door of a record, in words that say what would be right. */
+final class Check {
+
+  private Check() {}
+
+  static void positive(double value, String name, String unit) {
+    if (!(value > 0) || Double.isInfinite(value)) {
+      refuse(
+          "not-positive", name, value + " " + unit, "must be above 0", "give a positive " + name);
+    }
+  }
+
+  static void notNegative(double value, String name, String unit) {
+    if (!(value >= 0) || Double.isNaN(value)) {
+      refuse(
+          "negative",
+          name,
+          value + " " + unit,
+          "must be 0 or more",
+          "give 0 or a positive " + name);
+    }
+  }
+
+  static void that(
+      boolean holds, String code, String name, String what, String rule, String advice) {
+    if (!holds) {
+      throw new InvalidInputException(new Problem(code, what, name, rule, advice));
+    }
+  }
+
+  private static void refuse(String code, String name, String value, String rule, String advice) {
+    throw new InvalidInputException(new Problem(code, name + " " + value, name, rule, advice));
+  }
+}

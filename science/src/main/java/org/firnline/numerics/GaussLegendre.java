@@ -25,6 +25,9 @@ public final class GaussLegendre {
    */
   public static double integrate(
       DoubleUnaryOperator function, double from, double to, double relative) {
+    if (from == to) {
+      return 0;
+    }
     double coarse = panels(function, from, to, 1);
     for (int doubling = 1; doubling <= MOST_DOUBLINGS; doubling++) {
       double fine = panels(function, from, to, 1 << doubling);

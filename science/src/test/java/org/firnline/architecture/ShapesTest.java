@@ -4,11 +4,11 @@ import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.lang.conditions.ArchConditions.be;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noCodeUnits;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noMethods;
 
-import com.tngtech.archunit.core.domain.JavaCodeUnit;
+import com.tngtech.archunit.core.domain.JavaMethod;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -21,6 +21,7 @@ class ShapesTest {
   @ArchTest
   static final ArchRule nothing_has_setters =
       noMethods()
+          .that(describe("take something", ShapesTest::takesSomething))
           .should()
           .haveNameMatching("set[A-Z].*")
           .because("a value is complete when it is made; a changed one is a new one")
@@ -49,16 +50,18 @@ class ShapesTest {
           .allowEmptyShould(true);
 
   @ArchTest
-  static final ArchRule absence_is_not_stored =
+  static final ArchRule absence_is_stored_in_records_only =
       noFields()
+          .that()
+          .areDeclaredInClassesThat(describe("are no records", type -> !type.isRecord()))
           .should()
           .haveRawType(Optional.class)
-          .because("Optional answers a question; a noun says in words what is unknown and why")
+          .because("Optional is an answer; a class that computes knows what it has when it is made")
           .allowEmptyShould(true);
 
   @ArchTest
   static final ArchRule absence_is_not_handed_in =
-      noCodeUnits()
+      noMethods()
           .that(describe("are written by hand", ShapesTest::isWritten))
           .should(be(describe("taking an Optional", ShapesTest::takesOptional)))
           .because("a caller who has nothing to say should not have to say so")
@@ -72,12 +75,16 @@ class ShapesTest {
           .because("such an ending fits any type, so it says nothing about this one")
           .allowEmptyShould(true);
 
-  private static boolean isWritten(JavaCodeUnit unit) {
-    return !unit.getName().startsWith("lambda$");
+  private static boolean takesSomething(JavaMethod method) {
+    return !method.getRawParameterTypes().isEmpty();
   }
 
-  private static boolean takesOptional(JavaCodeUnit unit) {
-    return unit.getRawParameterTypes().stream()
+  private static boolean isWritten(JavaMethod method) {
+    return !method.getModifiers().contains(JavaModifier.SYNTHETIC);
+  }
+
+  private static boolean takesOptional(JavaMethod method) {
+    return method.getRawParameterTypes().stream()
         .anyMatch(type -> type.isEquivalentTo(Optional.class));
   }
 }

@@ -17,7 +17,6 @@ class PagesTest {
           type -> type.isAnnotatedWith(CONTROLLER) || type.isMetaAnnotatedWith(CONTROLLER));
   private static final String[] DATABASE = {
     "org.springframework.jdbc..",
-    "org.springframework.transaction..",
     "java.sql..",
     "javax.sql..",
     "org.sqlite..",

@@ -1,0 +1,14 @@
+package org.firnline.planning;
+
+import java.util.Optional;
+import org.firnline.lab.Dryer;
+import org.firnline.lab.LoadItem;
+
+/**
+ * What a plan must answer.
+ *
+ * @param load what is to be dried
+ * @param dryer on which machine
+ * @param wanted settings the person insists on; empty to have them recommended
+ */
+public record PlanQuestion(LoadItem load, Dryer dryer, Optional<Hold> wanted) {}

@@ -17,9 +17,14 @@ public final class Threshold {
    * @param high where it holds
    */
   public static double of(DoublePredicate condition, double low, double high) {
+    return within(condition, low, high, 0);
+  }
+
+  /** As {@link #of}, to within {@code width}. */
+  public static double within(DoublePredicate condition, double low, double high, double width) {
     double without = low;
     double with = high;
-    for (int halving = 0; halving < HALVINGS; halving++) {
+    for (int halving = 0; halving < HALVINGS && with - without > width; halving++) {
       double middle = (without + with) / 2;
       if (middle == without || middle == with) {
         break;

@@ -2,9 +2,12 @@ package org.firnline.lab;
 
 import org.firnline.evidence.InvalidInputException;
 import org.firnline.evidence.Problem;
+import org.firnline.units.Figures;
 
 /** Refuses impossible values at the door of a record, in words that say what would be right. */
 final class Check {
+
+  private static final int MESSAGE_DIGITS = 3;
 
   private Check() {}
 
@@ -24,6 +27,20 @@ final class Check {
           "must be 0 or more",
           "give 0 or a positive " + name);
     }
+  }
+
+  static void named(String name, String noun) {
+    that(!name.isBlank(), "no-name", noun, "the " + noun + " is blank", "needs one", "type a name");
+  }
+
+  /** A volume for a message. */
+  static String milliliters(double volume_m3) {
+    return Figures.significant(volume_m3 * 1e6, MESSAGE_DIGITS) + " mL";
+  }
+
+  /** A length for a message. */
+  static String millimeters(double length_m) {
+    return Figures.significant(length_m * 1e3, MESSAGE_DIGITS) + " mm";
   }
 
   static void that(

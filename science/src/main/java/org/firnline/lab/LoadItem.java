@@ -4,23 +4,23 @@ package org.firnline.lab;
  * A number of equal vessels with the same product.
  *
  * @param product what is in them
- * @param vial the vessel
- * @param fill liquid volume in each, m3; positive, at most {@link Vessel#largestFill()}
+ * @param vessel the container
+ * @param fill liquid volume in each (for a piece, its volume), m3; positive, at most {@link
+ *     Vessel#largestFill()}
  * @param count how many; 1 or more
  * @param edgeShare share of them that stand at an edge of the shelf and get more heat, 0 to 1
  */
-public record LoadItem(Product product, Vial vial, double fill, int count, double edgeShare) {
+public record LoadItem(Product product, Vessel vessel, double fill, int count, double edgeShare) {
 
   public LoadItem {
     Check.positive(fill, "fill volume", "m3");
     Check.that(
-        fill <= vial.largestFill(),
+        fill <= vessel.largestFill(),
         "fill-too-large",
         "fill volume",
-        "fill volume %.3g mL in vial %s (brimful %.3g mL)"
-            .formatted(fill * 1e6, vial.name(), vial.brimfulVolume() * 1e6),
-        "leaves no headspace for freezing and drying",
-        "use at most %.3g mL or a larger vial".formatted(vial.largestFill() * 1e6));
+        "fill volume " + Check.milliliters(fill) + " in " + vessel.name(),
+        vessel.fillRule(),
+        "use at most " + Check.milliliters(vessel.largestFill()) + " or a larger vessel");
     Check.that(
         count >= 1, "count-range", "count", "count " + count, "must be 1 or more", "give a count");
     Check.that(
@@ -30,6 +30,18 @@ public record LoadItem(Product product, Vial vial, double fill, int count, doubl
         "share at an edge " + edgeShare,
         "must lie between 0 and 1",
         "give for instance 30 %");
+  }
+
+  /**
+   * The vessel of a load of vials.
+   *
+   * @throws IllegalStateException if the vessel is of another kind
+   */
+  public Vial vial() {
+    if (vessel instanceof Vial vial) {
+      return vial;
+    }
+    throw new IllegalStateException("vessel " + vessel.name() + " is no vial");
   }
 
   /** Ice in one vessel, kg. */
@@ -42,8 +54,8 @@ public record LoadItem(Product product, Vial vial, double fill, int count, doubl
     return count * icePerVessel();
   }
 
-  /** Depth of the frozen product in one vessel, m. */
+  /** Way of the front through the frozen product in one vessel, m. */
   public double frozenDepth() {
-    return product.solution().frozenVolume(fill) / vial.innerArea();
+    return vessel.frozenThickness(product.solution().frozenVolume(fill));
   }
 }

@@ -20,13 +20,7 @@ public record Product(
     CriticalTemperature critical) {
 
   public Product {
-    Check.that(
-        !name.isBlank(),
-        "no-name",
-        "product name",
-        "the product has no name",
-        "needs one",
-        "type a name");
+    Check.named(name, "product name");
     Check.positive(resistanceFactor.best(), "cake resistance factor", "(relative)");
   }
 }

@@ -32,8 +32,11 @@ public record Solution(
         solidsFraction * (1 + unfrozenPerSolids) < 1,
         "no-ice",
         "solids",
-        "solids of %s kg/kg with %s kg/kg unfrozen water"
-            .formatted(solidsFraction, unfrozenPerSolids),
+        "solids of "
+            + solidsFraction
+            + " kg/kg with "
+            + unfrozenPerSolids
+            + " kg/kg unfrozen water",
         "leave no ice to dry",
         "lower the solids or the unfrozen water");
   }

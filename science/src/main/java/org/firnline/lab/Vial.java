@@ -25,6 +25,7 @@ public record Vial(
     implements Vessel {
 
   public Vial {
+    Check.named(name, "vial name");
     Check.positive(outerDiameter, "outer diameter of the vial", "m");
     Check.positive(wallThickness, "wall thickness of the vial", "m");
     Check.positive(height, "height of the vial", "m");
@@ -33,9 +34,10 @@ public record Vial(
         2 * wallThickness < outerDiameter,
         "wall-too-thick",
         "wall thickness of the vial",
-        "a wall of " + wallThickness * 1_000 + " mm",
-        "leaves no room inside an outer diameter of " + outerDiameter * 1_000 + " mm",
+        "a wall of " + Check.millimeters(wallThickness),
+        "leaves no room inside an outer diameter of " + Check.millimeters(outerDiameter),
         "check both dimensions");
+    Check.positive(heatTransferFactor.best(), "heat-transfer factor of the vial", "");
   }
 
   /** Outer bottom area A_v, to which the heat-transfer coefficient refers, m2. */
@@ -49,8 +51,24 @@ public record Vial(
     return Math.PI / 4 * inner * inner;
   }
 
+  /** Half of the brimful volume; common practice, no published source. */
   @Override
   public double largestFill() {
     return brimfulVolume / 2;
+  }
+
+  @Override
+  public String fillRule() {
+    return "leaves no headspace for freezing and drying";
+  }
+
+  @Override
+  public double frozenThickness(double frozenVolume_m3) {
+    return frozenVolume_m3 / innerArea();
+  }
+
+  @Override
+  public <T> T fold(Cases<T> cases) {
+    return cases.vial(this);
   }
 }

@@ -38,8 +38,13 @@ public interface IceVaporPressure {
     }
     if (!(pressure_Pa >= pressure(low)) || !(pressure_Pa <= pressure(high))) {
       throw new IllegalArgumentException(
-          "no ice has the vapor pressure %s Pa: between %s and %s Pa"
-              .formatted(pressure_Pa, pressure(low), pressure(high)));
+          "no ice has the vapor pressure "
+              + pressure_Pa
+              + " Pa: between "
+              + pressure(low)
+              + " and "
+              + pressure(high)
+              + " Pa");
     }
     double logarithm = Math.log(pressure_Pa);
     double temperature = Math.min(high, Math.max(low, 6150 / (28.9 - logarithm)));

@@ -5,6 +5,7 @@ import org.firnline.evidence.Problem;
 import org.firnline.lab.CakeResistance;
 import org.firnline.lab.Solution;
 import org.firnline.numerics.GaussLegendre;
+import org.firnline.units.Figures;
 
 /**
  * Product frozen on the inner wall of a flask: a cylinder whose front moves outward from the free
@@ -71,9 +72,9 @@ public record Shell(
       throw new InvalidInputException(
           new Problem(
               "shell-too-thick",
-              "a frozen volume of %.3g mL".formatted(frozen * 1e6),
+              "a frozen volume of " + Figures.significant(frozen * 1e6, 3) + " mL",
               "fill volume",
-              "fills the whole flask wall (%.3g mL)".formatted(room * 1e6),
+              "fills the whole flask wall, " + Figures.significant(room * 1e6, 3) + " mL",
               "use a larger flask or divide the sample"));
     }
     double freeRadius = Math.sqrt(wallRadius * wallRadius - frozen / (Math.PI * height));

@@ -29,6 +29,16 @@ final class Check {
     }
   }
 
+  static void finite(double value, String name, String unit) {
+    that(
+        Double.isFinite(value),
+        "not-finite",
+        name,
+        name + " " + value + " " + unit,
+        "must be a finite number",
+        "give a " + name);
+  }
+
   static void named(String name, String noun) {
     that(!name.isBlank(), "no-name", noun, "the " + noun + " is blank", "needs one", "type a name");
   }

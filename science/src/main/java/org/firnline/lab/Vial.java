@@ -1,6 +1,8 @@
 package org.firnline.lab;
 
 import org.firnline.evidence.Estimate;
+import org.firnline.evidence.Provenance;
+import org.firnline.evidence.Source;
 
 /**
  * A straight-walled glass vial standing on a shelf.
@@ -24,6 +26,19 @@ public record Vial(
     Estimate heatTransferFactor)
     implements Vessel {
 
+  /** Typical heat transfer over a mean gap of 0.8 mm, as under moulded vials and trays. */
+  public static final HeatTransfer UNEVEN_BOTTOM = new HeatTransfer(8, 1.04, 0.0462);
+
+  /** Relative doubt about {@link #UNEVEN_BOTTOM} where nobody has measured. */
+  public static final Estimate UNEVEN_BOTTOM_FACTOR =
+      new Estimate(
+          1,
+          0.25,
+          new Provenance.Published(
+              new Source(
+                  "kinetic theory for an uneven bottom, mean gap 0.8 mm; form of Pikal, Roy & Shah (1984)",
+                  Source.Status.DERIVED)));
+
   public Vial {
     Check.named(name, "vial name");
     Check.positive(outerDiameter, "outer diameter of the vial", "m");
@@ -38,6 +53,31 @@ public record Vial(
         "leaves no room inside an outer diameter of " + Check.millimeters(outerDiameter),
         "check both dimensions");
     Check.positive(heatTransferFactor.best(), "heat-transfer factor of the vial", "");
+  }
+
+  /**
+   * A moulded vial by its dimensions, with the heat transfer of a thick, uneven bottom.
+   *
+   * @param name catalog name
+   * @param outerDiameter m
+   * @param wallThickness m
+   * @param height m
+   * @param brimfulVolume m3
+   */
+  public static Vial moulded(
+      String name,
+      double outerDiameter,
+      double wallThickness,
+      double height,
+      double brimfulVolume) {
+    return new Vial(
+        name,
+        outerDiameter,
+        wallThickness,
+        height,
+        brimfulVolume,
+        UNEVEN_BOTTOM,
+        UNEVEN_BOTTOM_FACTOR);
   }
 
   /** Outer bottom area A_v, to which the heat-transfer coefficient refers, m2. */

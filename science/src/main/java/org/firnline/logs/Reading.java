@@ -3,6 +3,9 @@ package org.firnline.logs;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.firnline.evidence.Problem;
+import org.firnline.logs.table.RowCounts;
+import org.firnline.logs.table.RowNote;
 
 /**
  * The answer to "read this file": the log if it could be read, and the whole account of how.
@@ -24,7 +27,7 @@ public record Reading(
     List<RowNote> rowNotes,
     List<Guess> guesses,
     List<Question> questions,
-    List<ReadingProblem> problems) {
+    List<Problem> problems) {
 
   public Reading {
     Objects.requireNonNull(fileName, "fileName");

@@ -3,7 +3,7 @@
  * time, together with an account of how it was read: what was guessed, what must be asked, which
  * rows were flagged or rejected.
  *
- * <p>May use: org.firnline.units and the delimited-file reader. Start reading at {@link
+ * <p>May use: org.firnline.units, org.firnline.evidence. Start reading at {@link
  * org.firnline.logs.LogReader}.
  */
 @NullMarked

@@ -1,4 +1,4 @@
-package org.firnline.logs;
+package org.firnline.logs.table;
 
 import java.util.Objects;
 

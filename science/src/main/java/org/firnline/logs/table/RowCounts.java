@@ -1,4 +1,4 @@
-package org.firnline.logs;
+package org.firnline.logs.table;
 
 /**
  * What became of the lines after the header. {@code read = kept + setAside + rejected}; flagged

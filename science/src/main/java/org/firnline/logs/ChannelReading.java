@@ -1,0 +1,149 @@
+package org.firnline.logs;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.firnline.logs.channel.Channel;
+import org.firnline.logs.channel.Confidence;
+import org.firnline.logs.channel.Role;
+import org.firnline.logs.channel.Series;
+import org.firnline.logs.layout.ColumnFacts;
+import org.firnline.logs.layout.ColumnHeading;
+import org.firnline.logs.layout.ColumnUnit;
+import org.firnline.logs.layout.RoleFinder;
+import org.firnline.logs.layout.RoleVerdict;
+import org.firnline.logs.layout.UnitSpellings;
+import org.firnline.logs.layout.ValueShape;
+import org.firnline.logs.layout.Vocabulary;
+import org.firnline.logs.table.ColumnBuilder;
+
+/** Makes channels of columns: decides roles and units, and says what it guessed or must ask. */
+final class ChannelReading {
+  private final ReadingChoices choices;
+  private final UnitSpellings units;
+  private final RoleFinder roles;
+  private final ReadingNotes notes;
+
+  ChannelReading(
+      ReadingChoices choices, Vocabulary vocabulary, UnitSpellings units, ReadingNotes notes) {
+    this.choices = choices;
+    this.units = units;
+    this.roles = new RoleFinder(vocabulary, units);
+    this.notes = notes;
+  }
+
+  /** The channels of the columns in file order; empty unnamed columns are left out. */
+  List<Channel> channels(List<ColumnSource> columns) {
+    List<ColumnSource> used =
+        columns.stream()
+            .filter(column -> !(column.heading().header().isEmpty() && column.cells().isEmpty()))
+            .toList();
+    List<RoleVerdict> verdicts = new ArrayList<>();
+    for (ColumnSource column : used) {
+      verdicts.add(verdict(column));
+    }
+    List<RoleVerdict> settled = new GaugeKinds().settle(verdicts, used);
+    List<Channel> channels = new ArrayList<>();
+    for (int i = 0; i < used.size(); i++) {
+      channels.add(channel(used.get(i), settled.get(i)));
+    }
+    return channels;
+  }
+
+  private RoleVerdict verdict(ColumnSource column) {
+    ColumnHeading heading = column.heading();
+    ColumnBuilder cells = column.cells();
+    Optional<ColumnUnit> written =
+        heading.unit().or(() -> units.find(cells.unit().isEmpty() ? "?" : cells.unit()));
+    ColumnHeading full = written.isPresent() ? heading.withUnit(written.get()) : heading;
+    Optional<ValueShape> shape =
+        cells.isText() ? Optional.empty() : ValueShape.of(cells.numbers(1, 0));
+    RoleVerdict found = roles.find(new ColumnFacts(full, cells.isText(), shape));
+    return chosen(column, found);
+  }
+
+  private RoleVerdict chosen(ColumnSource column, RoleVerdict found) {
+    ColumnChoice choice =
+        Optional.ofNullable(choices.columns().get(column.heading().header()))
+            .or(() -> Optional.ofNullable(choices.columns().get("#" + (column.index() + 1))))
+            .orElse(new ColumnChoice(Optional.empty(), Optional.empty()));
+    RoleVerdict verdict = found;
+    if (choice.role().isPresent()) {
+      verdict = verdict.as(choice.role().get(), Confidence.HIGH, "chosen by a person");
+    }
+    Optional<ColumnUnit> unit = choice.unit().flatMap(units::find);
+    return unit.isPresent()
+        ? verdict.in(unit.get(), Confidence.HIGH, "chosen by a person")
+        : verdict;
+  }
+
+  private Channel channel(ColumnSource column, RoleVerdict verdict) {
+    ColumnHeading heading = column.heading();
+    ColumnBuilder cells = column.cells();
+    String name = heading.name().isEmpty() ? "column " + (column.index() + 1) : heading.name();
+    explain(column, name, verdict);
+    if (cells.isText()) {
+      return new Channel(
+          name,
+          verdict.role(),
+          verdict.roleConfidence(),
+          "",
+          Confidence.HIGH,
+          cells.texts(),
+          cells.labels());
+    }
+    double scale = verdict.unit().map(ColumnUnit::factor).orElse(heading.scale());
+    double offset = verdict.unit().map(ColumnUnit::offset).orElse(0.0);
+    Series series = cells.numbers(scale, offset);
+    String unit =
+        verdict
+            .unit()
+            .map(u -> u.spelling().isEmpty() ? u.unit().symbol() : u.spelling())
+            .orElse("");
+    return new Channel(
+        name,
+        verdict.role(),
+        verdict.roleConfidence(),
+        unit,
+        verdict.unitConfidence(),
+        series,
+        List.of());
+  }
+
+  private void explain(ColumnSource column, String name, RoleVerdict verdict) {
+    String choice = "column:" + column.key();
+    if (verdict.roleConfidence() != Confidence.HIGH) {
+      notes.guess(
+          "role of " + name,
+          verdict.role().label(),
+          verdict.roleReason(),
+          verdict.roleConfidence(),
+          choice);
+    }
+    if (verdict.unit().isPresent() && verdict.unitConfidence() != Confidence.HIGH) {
+      notes.guess(
+          "unit of " + name,
+          verdict.unit().get().unit().symbol(),
+          verdict.unitReason(),
+          verdict.unitConfidence(),
+          choice);
+    }
+    if (verdict.role() == Role.UNKNOWN) {
+      ask("What does \"" + name + "\" measure?", "unknown", choice);
+    } else if (verdict.unit().isPresent() && verdict.unitConfidence() == Confidence.LOW) {
+      ask(
+          "In which unit is \"" + name + "\" (" + verdict.role().label() + ")?",
+          verdict.unit().get().unit().symbol(),
+          choice);
+    }
+  }
+
+  private void ask(String text, String assumed, String choice) {
+    notes.ask(
+        Question.Kind.UNIT_OR_ROLE,
+        text + " The file does not say it, and its values do not settle it.",
+        List.of(),
+        assumed,
+        choice);
+  }
+}

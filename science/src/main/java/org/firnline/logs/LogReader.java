@@ -1,0 +1,67 @@
+package org.firnline.logs;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import org.firnline.evidence.Problem;
+import org.firnline.logs.layout.UnitSpellings;
+import org.firnline.logs.layout.Vocabulary;
+import org.firnline.logs.table.RowCounts;
+import org.firnline.logs.text.ByteSource;
+
+/**
+ * Reads any dryer's log. Stateless: the same bytes and choices give the same reading. Never throws
+ * for the sake of what a file holds; an unreadable file is a reading with problems and no log.
+ */
+public final class LogReader {
+  private final UnitSpellings units = new UnitSpellings();
+  private final Vocabulary vocabulary = new Vocabulary();
+
+  /** Reads a file with nothing decided beforehand. */
+  public Reading read(String fileName, byte[] bytes) {
+    return read(fileName, bytes, ReadingChoices.none());
+  }
+
+  /**
+   * Reads a file.
+   *
+   * @param fileName name of the file; shown, and a hint to its form
+   * @param bytes the whole file as it was kept
+   * @param choices what is already decided
+   */
+  public Reading read(String fileName, byte[] bytes, ReadingChoices choices) {
+    return read(fileName, () -> new ByteArrayInputStream(bytes), choices);
+  }
+
+  /**
+   * Reads a file that need not fit in memory.
+   *
+   * @param fileName name of the file; shown, and a hint to its form
+   * @param source its bytes; opened a few times
+   * @param choices what is already decided
+   */
+  public Reading read(String fileName, ByteSource source, ReadingChoices choices) {
+    try {
+      return new TableReading(fileName, source, choices, units, vocabulary).read();
+    } catch (IOException e) {
+      String why = e.getMessage() == null ? e.toString() : e.getMessage();
+      return unreadable(
+          fileName,
+          new Problem(
+              "logs.io", "the file breaks off", fileName, why, "copy the file again and retry"));
+    }
+  }
+
+  static Reading unreadable(String fileName, Problem problem) {
+    return new Reading(
+        fileName,
+        Optional.empty(),
+        new Layout("unknown", "", "", "", "", List.of(), List.of()),
+        new RowCounts(0, 0, 0, 0, 0),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(problem));
+  }
+}

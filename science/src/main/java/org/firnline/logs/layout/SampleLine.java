@@ -1,0 +1,54 @@
+package org.firnline.logs.layout;
+
+import java.nio.charset.Charset;
+import org.firnline.logs.text.Cells;
+
+/** One line from the head of a file, kept for deciding the layout. */
+public final class SampleLine {
+  private final long number;
+  private final byte[] bytes;
+  private final Charset charset;
+
+  /**
+   * Keeps a line.
+   *
+   * @param number line number, from 1
+   * @param bytes its bytes, line end left out; not copied
+   * @param charset their character set
+   */
+  public SampleLine(long number, byte[] bytes, Charset charset) {
+    this.number = number;
+    this.bytes = bytes;
+    this.charset = charset;
+  }
+
+  /** Line number, from 1. */
+  public long number() {
+    return number;
+  }
+
+  /** The line as text. */
+  public String text() {
+    return new String(bytes, charset);
+  }
+
+  /** Whether the line holds nothing but blanks. */
+  public boolean isBlank() {
+    for (byte b : bytes) {
+      if (b > ' ' || b < 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Splits the line with a splitter. */
+  void splitWith(Cells cells) {
+    cells.split(bytes, 0, bytes.length);
+  }
+
+  /** Character set of the line's bytes. */
+  public Charset charset() {
+    return charset;
+  }
+}

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.firnline.drying.dryer.VaporLimit;
+import org.firnline.drying.dryer.VaporPath;
 import org.firnline.drying.primary.QuasiSteadyFront;
 import org.firnline.evidence.Band;
 import org.firnline.lab.Collector;
@@ -53,7 +55,7 @@ final class CheckList {
   private final Hold hold;
   private final Prediction prediction;
   private final LoadForecast.WarmestPoint warmest;
-  private final DryerLimit limit;
+  private final VaporPath path;
 
   CheckList(
       PlanQuestion question, Hold hold, Prediction prediction, LoadForecast.WarmestPoint warmest) {
@@ -63,7 +65,7 @@ final class CheckList {
     this.hold = hold;
     this.prediction = prediction;
     this.warmest = warmest;
-    this.limit = new DryerLimit(dryer);
+    this.path = VaporPath.of(dryer.capability(), dryer.collector());
   }
 
   /** Every line, gravest first. */
@@ -121,7 +123,7 @@ final class CheckList {
   }
 
   private CheckLine capability() {
-    double most = limit.most(hold.pressure_Pa());
+    double most = carriedByWay();
     double best = prediction.peakRate_kg_per_s().best();
     double high = prediction.peakRate_kg_per_s().high();
     Verdict verdict = best > most ? Verdict.STOP : high > most ? Verdict.WATCH : Verdict.PASS;
@@ -131,13 +133,22 @@ final class CheckList {
         List.of(flow("rate", best), flow("most", most), share(best / most)));
   }
 
+  /** What duct or measured line carry; the collector's rate has a line of its own. */
+  private double carriedByWay() {
+    return path.limits().stream()
+        .filter(limit -> limit.part() != VaporLimit.Part.COLLECTOR)
+        .mapToDouble(limit -> limit.rate(hold.pressure_Pa()))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
   private CheckLine collectorTemperature() {
     double colder =
         item.product().critical().temperature().best() - dryer.collector().temperature();
     Verdict verdict =
-        limit.floor() >= hold.pressure_Pa() || colder < COLLECTOR_COLDER_K
+        path.floor() >= hold.pressure_Pa() || colder < COLLECTOR_COLDER_K
             ? Verdict.STOP
-            : colder < COLLECTOR_MUCH_COLDER_K || limit.floor() > hold.pressure_Pa() / 2
+            : colder < COLLECTOR_MUCH_COLDER_K || path.floor() > hold.pressure_Pa() / 2
                 ? Verdict.WATCH
                 : Verdict.PASS;
     return new CheckLine(
@@ -145,7 +156,7 @@ final class CheckList {
         verdict,
         List.of(
             temperature("collector", dryer.collector().temperature()),
-            new Figure("floor", limit.floor(), QuantityKind.PRESSURE),
+            new Figure("floor", path.floor(), QuantityKind.PRESSURE),
             new Figure("pressure", hold.pressure_Pa(), QuantityKind.PRESSURE),
             new Figure("colder", colder, QuantityKind.TEMPERATURE_DIFFERENCE)));
   }

@@ -1,6 +1,7 @@
 package org.firnline.planning;
 
 import java.util.Optional;
+import org.firnline.drying.dryer.VaporPath;
 import org.firnline.evidence.Band;
 import org.firnline.lab.Dryer;
 import org.firnline.lab.Range;
@@ -31,12 +32,12 @@ final class HoldFinder {
 
   private final Dryer dryer;
   private final LoadForecast forecast;
-  private final DryerLimit limit;
+  private final VaporPath path;
 
   HoldFinder(Dryer dryer, LoadForecast forecast) {
     this.dryer = dryer;
     this.forecast = forecast;
-    this.limit = new DryerLimit(dryer);
+    this.path = VaporPath.of(dryer.capability(), dryer.collector());
   }
 
   /** The fastest admissible hold; empty where none exists. */
@@ -81,12 +82,12 @@ final class HoldFinder {
 
   private boolean carried(Hold hold) {
     Band rate = forecast.peakRate(hold);
-    return rate.high() <= limit.most(hold.pressure_Pa());
+    return rate.high() <= path.rate(hold.pressure_Pa());
   }
 
   private double pressure(int index) {
     Range range = dryer.pressure();
-    double low = Math.max(range.low(), limit.floor());
+    double low = Math.max(range.low(), path.floor());
     double high = Math.max(low, range.high());
     return low * Math.pow(high / low, index / (double) (PRESSURES - 1));
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.firnline.drying.dryer.VaporPath;
 import org.firnline.evidence.Band;
 import org.firnline.lab.Range;
 import org.firnline.numerics.Normal;
@@ -17,12 +18,12 @@ final class WindowMapper {
 
   private final PlanQuestion question;
   private final LoadForecast forecast;
-  private final DryerLimit limit;
+  private final VaporPath path;
 
   WindowMapper(PlanQuestion question, LoadForecast forecast) {
     this.question = question;
     this.forecast = forecast;
-    this.limit = new DryerLimit(question.dryer());
+    this.path = VaporPath.of(question.dryer().capability(), question.dryer().collector());
   }
 
   /** The map with {@code columns} pressures and {@code rows} shelf temperatures. */
@@ -42,7 +43,7 @@ final class WindowMapper {
         times,
         pressures.parallelStream().map(this::productLimit).toList(),
         pressures.parallelStream().map(this::capabilityLimit).toList(),
-        limit.floor());
+        path.floor());
   }
 
   private List<Double> row(double shelf_K, List<Double> pressures) {
@@ -75,7 +76,7 @@ final class WindowMapper {
   private Optional<Double> capabilityLimit(double pressure_Pa) {
     return crossing(
         shelf_K ->
-            forecast.peakRate(new Hold(shelf_K, pressure_Pa)).best() > limit.most(pressure_Pa));
+            forecast.peakRate(new Hold(shelf_K, pressure_Pa)).best() > path.rate(pressure_Pa));
   }
 
   private Optional<Double> crossing(java.util.function.DoublePredicate exceeds) {

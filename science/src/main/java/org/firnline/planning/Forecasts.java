@@ -60,10 +60,8 @@ final class Forecasts {
     return points;
   }
 
-  private Optional<RunCurve> curve(VialCase vial, Hold hold) {
-    return forecast.trajectory(vial, hold).dries()
-        ? Optional.of(RunCurve.of(vial, hold))
-        : Optional.empty();
+  private static Optional<RunCurve> curve(VialCase vial, Hold hold) {
+    return vial.trajectory(hold).dries() ? Optional.of(RunCurve.of(vial, hold)) : Optional.empty();
   }
 
   private static Band band(

@@ -25,7 +25,7 @@ final class HoldFinder {
 
   static final double ACCEPTED_DEVIATIONS = Normal.quantile(1 - ACCEPTED_RISK);
 
-  private static final int PRESSURES = 13;
+  private static final int PRESSURES = 25;
   private static final double SHELF_STEP_K = 0.5;
   private static final double PRESSURE_STEP_PA = 0.5;
   private static final Unit CELSIUS = Unit.parse("°C");
@@ -49,7 +49,7 @@ final class HoldFinder {
       if (candidate.isEmpty() || !admissible(candidate.get())) {
         continue;
       }
-      double time = forecast.trajectory(forecast.typical(), candidate.get()).time();
+      double time = forecast.time(forecast.typical(), candidate.get());
       if (time < least) {
         least = time;
         fastest = candidate;

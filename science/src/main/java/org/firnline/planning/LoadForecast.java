@@ -2,9 +2,11 @@ package org.firnline.planning;
 
 import java.util.EnumMap;
 import java.util.Map;
+import org.firnline.drying.primary.VialTrajectory;
 import org.firnline.evidence.Band;
 import org.firnline.evidence.Estimate;
 import org.firnline.lab.LoadItem;
+import org.firnline.matter.Water;
 import org.firnline.numerics.Normal;
 
 /**
@@ -21,7 +23,6 @@ final class LoadForecast {
 
   private final LoadItem item;
   private final VesselVariation variation;
-  private final Trajectories trajectories = new Trajectories();
 
   LoadForecast(LoadItem item, VesselVariation variation) {
     this.item = item;
@@ -38,8 +39,25 @@ final class LoadForecast {
     return item.edgeShare() > 0 ? typical().warmedBy(variation.edgeFactor()) : typical();
   }
 
-  Trajectory trajectory(VialCase vial, Hold hold) {
-    return trajectories.of(vial, hold);
+  /** Drying time of {@code vial}, s; infinite unless it dries. */
+  double time(VialCase vial, Hold hold) {
+    VialTrajectory trajectory = vial.trajectory(hold);
+    return trajectory.dries() ? trajectory.time() : Double.POSITIVE_INFINITY;
+  }
+
+  /** Warmest frozen point of {@code vial}, K; the triple point where it melts. */
+  private static double warmest(VialCase vial, Hold hold) {
+    double warmest = vial.trajectory(hold).warmest();
+    return Double.isNaN(warmest) ? Water.TRIPLE_POINT_TEMPERATURE : warmest;
+  }
+
+  /** Greatest rate of {@code vial}, kg/s; where it melts, the rate at which it begins. */
+  private static double peakRate(VialCase vial, Hold hold) {
+    double peak = vial.trajectory(hold).peakRate();
+    if (!Double.isNaN(peak)) {
+      return peak;
+    }
+    return hold.belowTriplePoint() ? vial.rateAtStart(hold) : 0;
   }
 
   /** Drying time of a typical vial, s, with the doubt about the load. */
@@ -59,10 +77,8 @@ final class LoadForecast {
     int there =
         Math.max(1, (int) Math.round(item.count() * (item.edgeShare() > 0 ? item.edgeShare() : 1)));
     VialCase place = warmestPlace();
-    Sensitivity acrossVessels =
-        Sensitivity.of(vial -> trajectory(vial, hold).warmest(), place, vesselSpreads());
-    Sensitivity aboutRun =
-        Sensitivity.of(vial -> trajectory(vial, hold).warmest(), place, runSpreads());
+    Sensitivity acrossVessels = Sensitivity.of(vial -> warmest(vial, hold), place, vesselSpreads());
+    Sensitivity aboutRun = Sensitivity.of(vial -> warmest(vial, hold), place, runSpreads());
     double best = aboutRun.best() + lastOf(there) * acrossVessels.rise();
     return new WarmestPoint(
         best, aboutRun.rise(), aboutRun.fall(), item.product().critical().temperature());
@@ -70,10 +86,8 @@ final class LoadForecast {
 
   /** Greatest vapor rate of the whole load, kg/s. */
   Band peakRate(Hold hold) {
-    Sensitivity inside =
-        Sensitivity.of(vial -> trajectory(vial, hold).peakRate(), typical(), runSpreads());
-    Sensitivity edge =
-        Sensitivity.of(vial -> trajectory(vial, hold).peakRate(), warmestPlace(), runSpreads());
+    Sensitivity inside = Sensitivity.of(vial -> peakRate(vial, hold), typical(), runSpreads());
+    Sensitivity edge = Sensitivity.of(vial -> peakRate(vial, hold), warmestPlace(), runSpreads());
     double share = item.edgeShare();
     double best = item.count() * ((1 - share) * inside.best() + share * edge.best());
     double rise = item.count() * ((1 - share) * inside.rise() + share * edge.rise());
@@ -117,7 +131,7 @@ final class LoadForecast {
   }
 
   private Sensitivity logTime(Hold hold, Sensitivity.Spreads spreads) {
-    return Sensitivity.of(vial -> Math.log(trajectory(vial, hold).time()), typical(), spreads);
+    return Sensitivity.of(vial -> Math.log(time(vial, hold)), typical(), spreads);
   }
 
   /** Standard deviations between the middle and the last of {@code count} vessels. */

@@ -1,8 +1,11 @@
 package org.firnline.planning;
 
 import org.firnline.drying.primary.DryingVessel;
+import org.firnline.drying.primary.FastPrimaryDrying;
 import org.firnline.drying.primary.HeatSupply;
+import org.firnline.drying.primary.QuasiSteadyFront;
 import org.firnline.drying.primary.Slab;
+import org.firnline.drying.primary.VialTrajectory;
 import org.firnline.lab.LoadItem;
 import org.firnline.lab.Vial;
 
@@ -43,6 +46,16 @@ record VialCase(LoadItem item, double heatFactor, double resistanceFactor, doubl
             vial.innerArea(),
             vial.outerArea());
     return new DryingVessel(slab, item.product().resistance().times(resistanceFactor), 0);
+  }
+
+  /** Its way through primary drying at {@code hold}. */
+  VialTrajectory trajectory(Hold hold) {
+    return FastPrimaryDrying.run(vessel(), supply(hold), hold.pressure_Pa());
+  }
+
+  /** Vapor rate of its first ice, kg/s. */
+  double rateAtStart(Hold hold) {
+    return new QuasiSteadyFront().at(vessel(), supply(hold), hold.pressure_Pa(), 0).rate();
   }
 
   HeatSupply supply(Hold hold) {

@@ -49,7 +49,7 @@ final class WindowMapper {
   private List<Double> row(double shelf_K, List<Double> pressures) {
     List<Double> row = new ArrayList<>(pressures.size());
     for (double pressure_Pa : pressures) {
-      row.add(forecast.trajectory(forecast.typical(), new Hold(shelf_K, pressure_Pa)).time());
+      row.add(forecast.time(forecast.typical(), new Hold(shelf_K, pressure_Pa)));
     }
     return row;
   }

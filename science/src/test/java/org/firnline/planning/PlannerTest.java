@@ -80,7 +80,7 @@ class PlannerTest {
         for (double shelf = 228.15; shelf <= 313.15; shelf += 2.5) {
           Hold hold = new Hold(shelf, pressure);
           if (finder.admissible(hold)) {
-            double time = forecast.trajectory(forecast.typical(), hold).time();
+            double time = forecast.time(forecast.typical(), hold);
             assertThat(best).isLessThanOrEqualTo(1.02 * time);
           }
         }
@@ -111,7 +111,7 @@ class PlannerTest {
   @Nested
   class TypicalTime {
 
-    /** The fixed rule of ten points against the adaptive quadrature to 1e-12. */
+    /** The fast vial and the drawn curve against the adaptive quadrature to 1e-12. */
     @ParameterizedTest
     @CsvSource({"253.15, 10", "243.15, 4", "283.15, 20", "233.5, 10"})
     void isThatOfThePreciseQuadrature(double shelf, double pressure) {
@@ -123,8 +123,7 @@ class PlannerTest {
               .run(vial.vessel(), vial.supply(hold), pressure)
               .dryingTime()
               .orElseThrow();
-      assertThat(new Trajectories().of(vial, hold).time())
-          .isCloseTo(precise, within(1e-6 * precise));
+      assertThat(vial.trajectory(hold).time()).isCloseTo(precise, within(1e-6 * precise));
       assertThat(RunCurve.of(vial, hold).end()).isCloseTo(precise, within(1e-5 * precise));
     }
   }

@@ -1,11 +1,11 @@
-package org.firnline.planning;
+package org.firnline.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.function.ToDoubleFunction;
-import org.firnline.bench.MarchInDepth;
+import org.firnline.bench.WindowTrajectory.Case;
+import org.firnline.drying.primary.FastPrimaryDrying;
 import org.firnline.drying.primary.PrimaryDrying;
-import org.firnline.planning.WindowTrajectory.Case;
 import org.junit.jupiter.api.Test;
 
 /** A ratio of speeds means something only between answers of the same quality. */
@@ -14,7 +14,6 @@ class WindowTrajectoryTest {
   private static final double PROMISED = 1e-6;
 
   private final PrimaryDrying reference = new PrimaryDrying();
-  private final Trajectories trajectories = new Trajectories();
 
   @Test
   void firnlineKeepsThePromiseOfTheWindowMap() {
@@ -40,19 +39,17 @@ class WindowTrajectoryTest {
   }
 
   private double ours(Case vial) {
-    return trajectories.of(vial.vial(), vial.hold()).time();
+    return FastPrimaryDrying.run(vial.vessel(), vial.supply(), vial.pressure_Pa()).time();
   }
 
   private static ToDoubleFunction<Case> baseline(double tolerance) {
     MarchInDepth march = new MarchInDepth(tolerance);
-    return vial ->
-        march.dryingTime(
-            vial.vial().vessel(), vial.vial().supply(vial.hold()), vial.hold().pressure_Pa());
+    return vial -> march.dryingTime(vial.vessel(), vial.supply(), vial.pressure_Pa());
   }
 
   private double exact(Case vial) {
     return reference
-        .run(vial.vial().vessel(), vial.vial().supply(vial.hold()), vial.hold().pressure_Pa())
+        .run(vial.vessel(), vial.supply(), vial.pressure_Pa())
         .dryingTime()
         .orElseThrow();
   }

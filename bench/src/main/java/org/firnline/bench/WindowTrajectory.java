@@ -1,18 +1,16 @@
-package org.firnline.planning;
+package org.firnline.bench;
 
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
-import org.firnline.bench.MarchInDepth;
-import org.firnline.bench.Question;
-import org.firnline.evidence.Estimate;
-import org.firnline.evidence.Provenance;
+import org.firnline.drying.primary.DryingVessel;
+import org.firnline.drying.primary.FastPrimaryDrying;
+import org.firnline.drying.primary.HeatSupply;
+import org.firnline.drying.primary.Slab;
 import org.firnline.lab.CakeResistance;
-import org.firnline.lab.CriticalTemperature;
 import org.firnline.lab.Iso8362Vial;
-import org.firnline.lab.LoadItem;
-import org.firnline.lab.Product;
 import org.firnline.lab.Solution;
+import org.firnline.lab.Vial;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -23,16 +21,13 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/**
- * The hot spot of window map and risk bands: one vial at one constant setting. Lives in the package
- * of what it measures, which is hidden from others.
- */
+/** The hot spot of window map and risk bands: one vial at one constant setting. */
 @Question(
-    asks = "How many vials at constant settings can a window map dry?",
+    asks = "How many vials at constant settings can one core dry?",
     counts = "trajectories",
     baseline =
         "the Dormand–Prince 8(5,3) integrator of Hipparchus on the same front balance, marching in"
-            + " depth at tolerance 1e-4",
+            + " depth at tolerance 1e-6",
     trap =
         "An integrator is as slow as the accuracy it is asked for, so the baseline gets the loosest"
             + " power of ten at which it is as exact as the map (a test holds both, see there); it"
@@ -46,61 +41,53 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class WindowTrajectory {
-  static final double TOLERANCE = 1e-4;
+  static final double TOLERANCE = 1e-6;
 
   private final List<Case> cases = cases();
-  private final Trajectories trajectories = new Trajectories();
   private final MarchInDepth march = new MarchInDepth(TOLERANCE);
   private int turn;
 
   /**
    * An invented vial and its settings.
    *
-   * @param vial the vial
-   * @param hold its settings
+   * @param vessel the vial
+   * @param supply its heat
+   * @param pressure_Pa chamber pressure
    */
-  record Case(VialCase vial, Hold hold) {}
+  record Case(DryingVessel vessel, HeatSupply supply, double pressure_Pa) {}
 
   @Benchmark
   public double firnline() {
     Case next = next();
-    return trajectories.of(next.vial(), next.hold()).time();
+    return FastPrimaryDrying.run(next.vessel(), next.supply(), next.pressure_Pa()).time();
   }
 
   @Benchmark
   public double baseline() {
     Case next = next();
-    return march.dryingTime(
-        next.vial().vessel(), next.vial().supply(next.hold()), next.hold().pressure_Pa());
+    return march.dryingTime(next.vessel(), next.supply(), next.pressure_Pa());
   }
 
   /** Eight shelf temperatures by eight pressures, each with another vial; all of them dry. */
   static List<Case> cases() {
-    VialCase typical = VialCase.typical(load());
-    return IntStream.range(0, 64)
-        .mapToObj(
-            i ->
-                new Case(
-                    typical.filledBy(0.7 + 0.01 * i).hinderedBy(1.5 - 0.01 * i),
-                    new Hold(238 + 5 * (i / 8), 4 + 2 * (i % 8))))
-        .toList();
+    return IntStream.range(0, 64).mapToObj(WindowTrajectory::vial).toList();
+  }
+
+  private static Case vial(int number) {
+    Vial vial = Iso8362Vial.R10.nominal();
+    double fill = 3e-6 * (0.7 + 0.01 * number);
+    Slab slab = Slab.of(Solution.typical(1020, 0.05), fill, vial.innerArea(), vial.outerArea());
+    CakeResistance cake = new CakeResistance(5e4, 5e7, 500).times(1.5 - 0.01 * number);
+    double pressure_Pa = 4 + 2 * (number % 8);
+    double shelf_K = 238 + 5 * (number / 8);
+    return new Case(
+        new DryingVessel(slab, cake, 0),
+        HeatSupply.fromShelf(vial.heatTransfer(), shelf_K, pressure_Pa),
+        pressure_Pa);
   }
 
   private Case next() {
     turn = (turn + 1) % cases.size();
     return cases.get(turn);
-  }
-
-  private static LoadItem load() {
-    Provenance invented = new Provenance.Assumed("invented for measuring speed");
-    Product product =
-        new Product(
-            "five percent sugar",
-            Solution.typical(1020, 0.05),
-            new CakeResistance(5e4, 5e7, 500),
-            new Estimate(1, 0.2, invented),
-            new CriticalTemperature(
-                CriticalTemperature.Kind.COLLAPSE, new Estimate(242, 1, invented)));
-    return new LoadItem(product, Iso8362Vial.R10.nominal(), 3e-6, 100, 0.3);
   }
 }

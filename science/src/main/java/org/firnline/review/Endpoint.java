@@ -33,6 +33,8 @@ public record Endpoint(
     PRODUCT_THERMOMETER("product thermometer"),
     /** The glass of a flask warms to the room. */
     SURFACE_THERMOMETER("surface thermometer"),
+    /** On a dryer without pressure control: the pressure falls to the level it keeps. */
+    PRESSURE_FALL("pressure fall"),
     GAUGE_RATIO_ONSET("gauge ratio onset"),
     GAUGE_RATIO_MIDPOINT("gauge ratio midpoint"),
     GAUGE_RATIO_END("gauge ratio end");

@@ -41,11 +41,13 @@ public final class Figures {
   }
 
   /**
-   * {@code si} printed in {@code unit} with {@code decimals} decimals and the unit after a space.
+   * {@code si} printed in {@code unit} with {@code decimals} decimals and the unit after a space; a
+   * plain number has no unit.
    */
   public static String print(double si, QuantityKind kind, Unit unit, int decimals) {
     double value = kind == QuantityKind.TEMPERATURE ? unit.fromSi(si) : unit.differenceFromSi(si);
-    return decimals(value, decimals) + " " + unit.symbol();
+    String number = decimals(value, decimals);
+    return unit.symbol().equals("1") ? number : number + " " + unit.symbol();
   }
 
   /** The number of decimals that shows an uncertainty with two significant digits at most. */

@@ -54,7 +54,14 @@ public enum QuantityKind {
       "mass flow per pressure", "kg/(s Pa)", new Dimension(1, 0, 1, 0, 0), "0.03 kg/h/Pa"),
   /** Pressure times volume per time: the throughput of a leak. */
   LEAK_RATE("leak rate", "Pa m3/s", new Dimension(2, 1, -3, 0, 0), "0.02 mbar.L/s"),
-  VOLUME_FLOW("volume flow", "m3/s", new Dimension(3, 0, -1, 0, 0), "20 m3/h");
+  VOLUME_FLOW("volume flow", "m3/s", new Dimension(3, 0, -1, 0, 0), "20 m3/h"),
+  /** Change of pressure with time. */
+  PRESSURE_RATE("pressure rise", "Pa/s", new Dimension(-1, 1, -3, 0, 0), "0.01 Pa/min"),
+  /** Mass of water moved per area and time. */
+  MASS_FLUX("mass flux", "kg/(m2 s)", new Dimension(-2, 1, -1, 0, 0), "0.5 kg/h/m2"),
+  VISCOSITY("viscosity", "Pa s", new Dimension(-1, 1, -1, 0, 0), "0.009 mPa s"),
+  SPECIFIC_HEAT("specific heat", "J/(kg K)", new Dimension(2, 0, -2, -1, 0), "2.1 kJ/kg/K"),
+  MOLAR_MASS("molar mass", "kg/mol", new Dimension(0, 1, 0, 0, -1), "18 g/mol");
 
   private final String label;
   private final String siUnit;

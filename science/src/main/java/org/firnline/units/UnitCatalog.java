@@ -1,20 +1,24 @@
 package org.firnline.units;
 
-import java.util.HashMap;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Every simple unit symbol understood on input.
  *
  * <p>Source of the factors: NIST SP 811 (2008), appendix B; the torr is 101325/760 Pa by
- * definition, the calorie is the thermochemical one (4.184 J). "micron" is read as micron of
- * mercury, one mTorr, as vacuum practice does.
+ * definition, the calorie is the thermochemical one (4.184 J) unless written {@code cal_IT}.
+ * "micron" is read as micron of mercury, one mTorr, as vacuum practice does.
  */
 final class UnitCatalog {
 
   private static final double TORR_PA = 101_325.0 / 760.0;
   private static final double CALORIE_J = 4.184;
+  private static final double INTERNATIONAL_CALORIE_J = 4.1868;
   private static final double CELSIUS_ZERO_K = 273.15;
   private static final double FAHRENHEIT_STEP_K = 1 / 1.8;
 
@@ -26,18 +30,26 @@ final class UnitCatalog {
     return Optional.ofNullable(UNITS.get(symbol));
   }
 
-  static Iterable<String> symbols() {
-    return UNITS.keySet();
+  /** Known symbols that differ from {@code symbol} in capitals only, one for each unit. */
+  static List<String> symbolsLike(String symbol) {
+    Map<Double, String> byFactor = new TreeMap<>();
+    UNITS.forEach(
+        (known, unit) -> {
+          if (known.equalsIgnoreCase(symbol)) {
+            byFactor.putIfAbsent(unit.factor(), known);
+          }
+        });
+    return List.copyOf(byFactor.values());
   }
 
   private static Map<String, Unit> build() {
-    Map<String, Unit> units = new HashMap<>();
+    Map<String, Unit> units = new LinkedHashMap<>();
     temperatures(units);
     pressures(units);
     amounts(units);
     times(units);
     energies(units);
-    return Map.copyOf(units);
+    return Collections.unmodifiableMap(units);
   }
 
   private static void temperatures(Map<String, Unit> units) {
@@ -60,6 +72,7 @@ final class UnitCatalog {
   private static void pressures(Map<String, Unit> units) {
     Dimension pressure = QuantityKind.PRESSURE.dimension();
     add(units, pressure, 1, "Pa");
+    add(units, pressure, 1e-6, "µPa", "μPa", "uPa");
     add(units, pressure, 0.001, "mPa");
     add(units, pressure, 100, "hPa", "mbar", "mBar", "mb");
     add(units, pressure, 1_000, "kPa");
@@ -71,7 +84,7 @@ final class UnitCatalog {
     add(units, pressure, 133.322_387_415, "mmHg");
     add(units, pressure, 3_386.389, "inHg");
     add(units, pressure, 101_325, "atm");
-    add(units, pressure, 6_894.757, "psi", "psia");
+    add(units, pressure, 6_894.757_293_168, "psi", "psia");
   }
 
   private static void amounts(Map<String, Unit> units) {
@@ -83,13 +96,17 @@ final class UnitCatalog {
     add(units, length, 0.0254, "in", "inch");
     Dimension volume = QuantityKind.VOLUME.dimension();
     add(units, volume, 0.001, "L", "l");
+    add(units, volume, 1e-4, "dL");
+    add(units, volume, 1e-5, "cL");
     add(units, volume, 1e-6, "mL", "ml");
     add(units, volume, 1e-9, "µL", "μL", "uL");
     Dimension mass = QuantityKind.MASS.dimension();
     add(units, mass, 1, "kg");
     add(units, mass, 0.001, "g");
     add(units, mass, 1e-6, "mg");
+    add(units, mass, 1e-9, "µg", "μg", "ug");
     add(units, mass, 0.453_592_37, "lb");
+    add(units, mass, 0.453_592_37 / 16, "oz");
     add(units, Dimension.NONE, 0.01, "%", "percent");
     add(units, Dimension.NONE, 1e-6, "ppm");
     add(units, Dimension.NONE, 1, "1");
@@ -110,7 +127,8 @@ final class UnitCatalog {
     add(units, energy, 1, "J");
     add(units, energy, 1_000, "kJ");
     add(units, energy, 1e6, "MJ");
-    add(units, energy, CALORIE_J, "cal");
+    add(units, energy, CALORIE_J, "cal", "cal_th");
+    add(units, energy, INTERNATIONAL_CALORIE_J, "cal_IT");
     add(units, energy, 1_000 * CALORIE_J, "kcal");
     Dimension power = new Dimension(2, 1, -3, 0, 0);
     add(units, power, 1, "W");

@@ -1,11 +1,16 @@
 package org.firnline.units;
 
+import java.util.List;
+
 /**
  * Reads a compound unit by recursive descent: {@code factor (('/' | '.' | '·' | '*' | ' ')
- * factor)*}, where a factor is a symbol with an optional exponent, a parenthesised expression, or
- * {@code 1}. Each slash divides by the one factor that follows it, as in {@code W/m2/K}.
+ * factor)*}, where a factor is a symbol with an optional exponent and an optional whole number
+ * before it (as in {@code kg/24h}), a parenthesised expression, or {@code 1}. Each slash divides by
+ * the one factor that follows it, as in {@code W/m2/K}.
  */
 final class UnitExpression {
+
+  private static final Unit ONE = new Unit("1", 1, 0, Dimension.NONE);
 
   private final String text;
   private int at;
@@ -39,7 +44,7 @@ final class UnitExpression {
         throw malformed("unexpected '" + operator + "'");
       }
       skipSpaces();
-      if (operator == ' ' && at < text.length() && text.charAt(at) == '/') {
+      if (operator == ' ' && at < text.length() && "/.·*)".indexOf(text.charAt(at)) >= 0) {
         continue;
       }
       result = multiply(result, factor(), power);
@@ -58,16 +63,29 @@ final class UnitExpression {
       at++;
       return inner;
     }
-    Unit symbol = symbol();
-    return power(symbol, exponent());
+    double number = wholeNumber();
+    skipSpaces();
+    boolean onlyNumber = number > 0 && (at == text.length() || !isSymbolCharacter(text.charAt(at)));
+    Unit unit = onlyNumber ? ONE : power(symbol(), exponent());
+    return number > 0 ? scaled(unit, number) : unit;
+  }
+
+  /** The whole number at this place, 0 if there is none. */
+  private double wholeNumber() {
+    int start = at;
+    while (at < text.length() && Character.isDigit(text.charAt(at))) {
+      at++;
+    }
+    return at == start ? 0 : Double.parseDouble(text.substring(start, at));
+  }
+
+  private static Unit scaled(Unit unit, double number) {
+    return new Unit(unit.symbol(), number * unit.factor(), 0, unit.dimension());
   }
 
   private Unit symbol() {
     int start = at;
     while (at < text.length() && isSymbolCharacter(text.charAt(at))) {
-      at++;
-    }
-    if (at == start && at < text.length() && text.charAt(at) == '1') {
       at++;
     }
     String symbol = text.substring(start, at);
@@ -81,32 +99,38 @@ final class UnitExpression {
   }
 
   private int exponent() {
-    if (at < text.length() && text.charAt(at) == '²') {
-      at++;
-      return 2;
-    }
-    if (at < text.length() && text.charAt(at) == '³') {
-      at++;
-      return 3;
-    }
     int mark = at;
     if (at < text.length() && text.charAt(at) == '^') {
       at++;
     }
     int sign = 1;
-    if (at < text.length() && (text.charAt(at) == '-' || text.charAt(at) == '−')) {
+    if (at < text.length() && "-−⁻".indexOf(text.charAt(at)) >= 0) {
       sign = -1;
       at++;
     }
-    if (at < text.length() && Character.isDigit(text.charAt(at))) {
-      return sign * (text.charAt(at++) - '0');
+    int digit = at < text.length() ? digit(text.charAt(at)) : -1;
+    if (digit < 0) {
+      at = mark;
+      return 1;
     }
-    at = mark;
-    return 1;
+    at++;
+    return sign * digit;
+  }
+
+  /** The digit that {@code c} writes, on the line or raised; −1 if it writes none. */
+  private static int digit(char c) {
+    int raised = "⁰¹²³⁴⁵⁶⁷⁸⁹".indexOf(c);
+    return raised >= 0 ? raised : Character.digit(c, 10);
   }
 
   private static boolean isSymbolCharacter(char c) {
-    return Character.isLetter(c) || c == '°' || c == 'º' || c == '%' || c == '℃' || c == '℉';
+    return Character.isLetter(c)
+        || c == '°'
+        || c == 'º'
+        || c == '%'
+        || c == '_'
+        || c == '℃'
+        || c == '℉';
   }
 
   private void skipSpaces() {
@@ -141,11 +165,9 @@ final class UnitExpression {
   }
 
   private static String nearest(String symbol) {
-    for (String known : UnitCatalog.symbols()) {
-      if (known.equalsIgnoreCase(symbol)) {
-        return "did you mean " + known + "?";
-      }
-    }
-    return "use for instance °C, Pa, mbar, mTorr, mL, mm, h";
+    List<String> close = UnitCatalog.symbolsLike(symbol);
+    return close.isEmpty()
+        ? "use for instance °C, Pa, mbar, mTorr, mL, mm, h"
+        : "did you mean " + String.join(" or ", close) + "?";
   }
 }

@@ -30,7 +30,7 @@ public record DryingVessel(FrontGeometry geometry, CakeResistance cake, double m
   }
 
   /** Resistance between the front at {@code depth_m} and the chamber, Pa s/kg. */
-  double vaporResistance(double depth_m) {
+  public double vaporResistance(double depth_m) {
     return geometry.cakeResistance(cake, depth_m) + mouthResistance;
   }
 }

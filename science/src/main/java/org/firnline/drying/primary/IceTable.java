@@ -29,6 +29,13 @@ public final class IceTable implements IceVaporPressure, SublimationEnthalpy {
   /** Doubles per piece: four for the pressure, two for the enthalpy. */
   private static final int WIDTH = 6;
 
+  /** Even steps of ln p for the first guess of a saturation temperature. */
+  private static final double LOWEST_LOGARITHM = -20;
+
+  private static final int PER_LOGARITHM = 16;
+  private static final int GUESSES =
+      (int) ((Math.log(Water.TRIPLE_POINT_PRESSURE) - LOWEST_LOGARITHM) * PER_LOGARITHM) + 1;
+
   private static final IceTable SHARED = new IceTable();
 
   private final WagnerEtAl2011Ice ice = new WagnerEtAl2011Ice();
@@ -37,10 +44,24 @@ public final class IceTable implements IceVaporPressure, SublimationEnthalpy {
   /** Coefficients in s = pieces below the triple point, counted downward from it. */
   private final double[] pieces = new double[PIECES * WIDTH];
 
+  private final double[] guesses = new double[GUESSES + 1];
+
   private IceTable() {
     for (int piece = 0; piece < PIECES; piece++) {
       fill(piece);
     }
+    for (int guess = 0; guess < guesses.length; guess++) {
+      guesses[guess] = iceAt(LOWEST_LOGARITHM + (double) guess / PER_LOGARITHM);
+    }
+  }
+
+  /** Ice temperature at a logarithm of pressure, continued straight above the triple point. */
+  private double iceAt(double logarithm) {
+    double above = logarithm - Math.log(Water.TRIPLE_POINT_PRESSURE);
+    double warmest = Water.TRIPLE_POINT_TEMPERATURE;
+    return above > 0
+        ? warmest + above / ice.logarithmicSlope(warmest)
+        : ice.saturationTemperature(Math.exp(logarithm));
   }
 
   /** The one table; it never changes. */
@@ -100,6 +121,33 @@ public final class IceTable implements IceVaporPressure, SublimationEnthalpy {
     return PER_KELVIN * PER_KELVIN * (2 * pieces[at + 2] + 6 * pieces[at + 3] * (scaled - piece));
   }
 
+  /**
+   * A better solution than {@code temperature_K} of coupling (source − T) = ΔH(T) (p(T) −
+   * pressure): one step of Chebyshev's method, which converges cubically.
+   */
+  double improved(double temperature_K, double coupling, double source_K, double pressure_Pa) {
+    if (isOutside(temperature_K)) {
+      double heat = specific(temperature_K);
+      double excess =
+          coupling * (source_K - temperature_K) - heat * (pressure(temperature_K) - pressure_Pa);
+      return temperature_K + excess / (coupling + heat * slope(temperature_K));
+    }
+    double scaled = scaled(temperature_K);
+    int piece = piece(scaled);
+    double s = scaled - piece;
+    int at = piece * WIDTH;
+    double c1 = pieces[at + 1];
+    double c2 = pieces[at + 2];
+    double c3 = pieces[at + 3];
+    double heat = pieces[at + 4] + s * pieces[at + 5];
+    double drive = pieces[at] + s * (c1 + s * (c2 + s * c3)) - pressure_Pa;
+    double steepness = coupling - PER_KELVIN * heat * (c1 + s * (2 * c2 + s * 3 * c3));
+    double newton = (coupling * (source_K - temperature_K) - heat * drive) / steepness;
+    double curvature = PER_KELVIN * PER_KELVIN * heat * (2 * c2 + 6 * c3 * s);
+    double bend = newton * curvature / (2 * steepness);
+    return temperature_K + (Math.abs(bend) < 0.5 ? newton * (1 - bend) : newton);
+  }
+
   @Override
   public double specific(double temperature_K) {
     if (isOutside(temperature_K)) {
@@ -119,6 +167,19 @@ public final class IceTable implements IceVaporPressure, SublimationEnthalpy {
   @Override
   public double lowestTemperature() {
     return ice.lowestTemperature();
+  }
+
+  /** A straight guess from the table of guesses, then one cubically converging step. */
+  @Override
+  public double saturationTemperature(double pressure_Pa) {
+    double scaled = (Math.log(pressure_Pa) - LOWEST_LOGARITHM) * PER_LOGARITHM;
+    if (!(scaled >= 0 && pressure_Pa <= Water.TRIPLE_POINT_PRESSURE)) {
+      return ice.saturationTemperature(pressure_Pa);
+    }
+    int at = (int) scaled;
+    double guess = guesses[at] + (scaled - at) * (guesses[at + 1] - guesses[at]);
+    double first = Math.min(guess, Water.TRIPLE_POINT_TEMPERATURE);
+    return Math.min(improved(first, 0, 0, pressure_Pa), Water.TRIPLE_POINT_TEMPERATURE);
   }
 
   private static boolean isOutside(double temperature_K) {

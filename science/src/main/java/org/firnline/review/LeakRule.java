@@ -1,0 +1,81 @@
+package org.firnline.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.firnline.logs.channel.Confidence;
+
+/**
+ * Air leaks in: true pressure rises while the ratio of the gauges falls, because the gas that comes
+ * in is not water vapor. If pressure rises and the ratio holds, it is vapor the dryer cannot carry.
+ */
+final class LeakRule implements FindingRule {
+  private static final double LONG_S = 600;
+  private static final double FALLS = 0.03;
+
+  @Override
+  public List<Finding> find(Facts facts) {
+    List<Finding> findings = new ArrayList<>();
+    Optional<GaugeRatio.Ratio> ratio = facts.ratio().filter(GaugeRatio.Ratio::hasPlateau);
+    if (ratio.isEmpty()) {
+      return findings;
+    }
+    for (PressureRise rise : facts.rises()) {
+      boolean slow = rise.duration_s(facts.grid()) >= LONG_S;
+      boolean vacuum = rise.peak_Pa() < PressureRise.TRIPLE_POINT_PA;
+      double fall = RatioFall.during(facts, ratio.get(), rise);
+      if (slow && vacuum && fall > FALLS) {
+        findings.add(leak(facts, rise));
+        findings.add(notTheEnd(facts, ratio.get(), rise, fall));
+      }
+    }
+    return findings;
+  }
+
+  private static Finding leak(Facts facts, PressureRise rise) {
+    return new Finding(
+        FindingKind.VACUUM_LEAK,
+        Finding.Severity.ALARM,
+        facts.grid().instant(rise.start()),
+        facts.grid().instant(rise.end()),
+        Confidence.HIGH,
+        "Air leaks into the chamber for "
+            + Spoken.duration(rise.duration_s(facts.grid()))
+            + ": the pressure goes from "
+            + Spoken.pressure(rise.base_Pa())
+            + " to "
+            + Spoken.pressure(rise.peak_Pa())
+            + " while the vapor share falls. The product runs warmer meanwhile; compare its "
+            + "temperatures with the limit, and find the leak before the next run.",
+        List.of(
+            "door seal, drain or vent valve not tight",
+            "bleed valve stuck open",
+            "a pressure set point raised by hand"),
+        "Do a leak test with the dryer clean, dry and empty before you load it again.",
+        List.of(
+            facts.evidence(
+                rise.channel(),
+                rise.start(),
+                rise.end(),
+                "rises to " + Spoken.pressure(rise.peak_Pa()))));
+  }
+
+  private static Finding notTheEnd(
+      Facts facts, GaugeRatio.Ratio ratio, PressureRise rise, double fall) {
+    return new Finding(
+        FindingKind.RATIO_FALL_IS_NOT_THE_END,
+        Finding.Severity.WATCH,
+        facts.grid().instant(rise.start()),
+        facts.grid().instant(rise.end()),
+        Confidence.HIGH,
+        "The gauge ratio falls by "
+            + Math.round(100 * fall)
+            + " % of its plateau while air leaks in: do not take this as the end of drying. "
+            + "Wait until the ratio falls with the pressure on its level.",
+        List.of("the leaking air thins the vapor"),
+        "",
+        List.of(
+            facts.evidence(
+                ratio.channels(), rise.start(), rise.end(), "ratio falls, then comes back")));
+  }
+}

@@ -1,6 +1,7 @@
 package org.firnline.drying.primary;
 
 import org.firnline.lab.HeatTransfer;
+import org.firnline.matter.Water;
 
 /**
  * Heat from the shelf a vessel stands on, and from what else surrounds it.
@@ -20,7 +21,7 @@ public record ShelfHeat(HeatTransfer transfer, Wall wall, Above above) implement
   public record Wall(double coefficient, double temperature) {
 
     /** No wall near enough to matter. */
-    public static final Wall NONE = new Wall(0, 273.15);
+    public static final Wall NONE = new Wall(0, Water.TRIPLE_POINT_TEMPERATURE);
   }
 
   /** A surface above the product, warm enough to matter. */

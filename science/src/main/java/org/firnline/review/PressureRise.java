@@ -45,7 +45,10 @@ record PressureRise(String channel, int start, int end, double base_Pa, double p
     }
     Grid grid = run.grid();
     Signal pressure = gauge.get().signal();
-    Optional<Signal> set = run.first(Role.PRESSURE_SET_POINT).map(Trace::signal);
+    Signal set =
+        run.first(Role.PRESSURE_SET_POINT)
+            .map(Trace::signal)
+            .orElseGet(() -> pressure.map(any -> Double.NaN));
     double noise = pressure.map(Math::log).noise();
     double factor = Math.max(RAISED, Math.exp(6 * noise));
     int join = grid.steps(JOIN_S);
@@ -69,9 +72,9 @@ record PressureRise(String channel, int start, int end, double base_Pa, double p
     return rises;
   }
 
-  private static double base(Signal pressure, Optional<Signal> set, int i, int from, Grid grid) {
-    if (set.isPresent() && set.get().at(i) > 0) {
-      return set.get().at(i);
+  private static double base(Signal pressure, Signal set, int i, int from, Grid grid) {
+    if (set.at(i) > 0) {
+      return set.at(i);
     }
     int before = Math.max(from, i - grid.steps(BEFORE_S));
     return pressure.medianIn(before, Math.max(before + 1, i));

@@ -57,7 +57,8 @@ public final class Reviewer {
     List<ThermometerEnds.End> ends = new ThermometerEnds(run).find(from, to);
     Optional<Integer> fall = run.hasShelf() ? Optional.empty() : LoadEnd.find(run, from, to);
     Timeline timeline =
-        Timeline.of(run, vacuum.orElse(Vacuum.never(run.size())), ramps, ends, fall);
+        Timeline.of(
+            run, vacuum.orElse(Vacuum.never(run.size())), ramps, ends, fall.stream().toList());
     GaugeRatio gauges = new GaugeRatio(run);
     Optional<GaugeRatio.Ratio> ratio = gauges.find(from, timeline.secondary());
     List<Endpoint> loadEnds = new ArrayList<>();

@@ -1,16 +1,17 @@
 package org.firnline.review;
 
 import java.util.Locale;
+import org.firnline.units.Unit;
 
 /** Numbers as a person at the dryer says them. */
 final class Spoken {
-  private static final double ZERO_CELSIUS_K = 273.15;
+  private static final Unit CELSIUS = Unit.parse("°C");
 
   private Spoken() {}
 
   /** A temperature given in K. */
   static String temperature(double kelvin) {
-    return String.format(Locale.ROOT, "%.1f °C", kelvin - ZERO_CELSIUS_K);
+    return String.format(Locale.ROOT, "%.1f °C", CELSIUS.fromSi(kelvin));
   }
 
   /** A temperature difference given in K. */

@@ -1,6 +1,7 @@
 package org.firnline.review;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -47,12 +48,11 @@ record Timeline(
       Vacuum vacuum,
       List<Ramp> ramps,
       List<ThermometerEnds.End> ends,
-      Optional<Integer> pressureFall) {
+      List<Integer> pressureFalls) {
     int last = run.size() - 1;
     int vented = Math.min(vacuum.vented(), last);
-    Optional<Integer> lastEnd =
-        ends.stream().flatMap(end -> end.point().stream()).max(Comparator.naturalOrder());
-    Optional<Ramp> ramp = heatRamp(run, vacuum, ramps, lastEnd);
+    List<Integer> vesselEnds = ends.stream().flatMap(end -> end.point().stream()).toList();
+    Optional<Ramp> ramp = heatRamp(run, vacuum, ramps, vesselEnds);
     if (ramp.isPresent()) {
       return new Timeline(
           0,
@@ -64,7 +64,9 @@ record Timeline(
           Confidence.HIGH,
           "the shelf is raised to " + Spoken.temperature(ramp.get().to_K()));
     }
-    Optional<Integer> dry = pressureFall.or(() -> lastEnd);
+    Optional<Integer> dry =
+        (pressureFalls.isEmpty() ? vesselEnds : pressureFalls)
+            .stream().max(Comparator.naturalOrder());
     if (dry.isPresent()) {
       return new Timeline(
           0,
@@ -88,7 +90,7 @@ record Timeline(
   }
 
   private static Optional<Ramp> heatRamp(
-      Run run, Vacuum vacuum, List<Ramp> ramps, Optional<Integer> lastEnd) {
+      Run run, Vacuum vacuum, List<Ramp> ramps, List<Integer> vesselEnds) {
     List<Ramp> up = new ArrayList<>();
     for (Ramp ramp : ramps) {
       boolean inVacuum = ramp.start() >= vacuum.pumpStart() && ramp.start() < vacuum.vented();
@@ -109,10 +111,11 @@ record Timeline(
     }
     Ramp highest = up.get(up.size() - 1);
     int early = run.grid().steps(EARLY_S);
-    if (lastEnd.isPresent()) {
+    if (!vesselEnds.isEmpty()) {
+      int lastEnd = Collections.max(vesselEnds);
       Optional<Ramp> after =
           up.stream()
-              .filter(ramp -> ramp.start() >= lastEnd.get() - early)
+              .filter(ramp -> ramp.start() >= lastEnd - early)
               .filter(ramp -> ramp.to_K() > WARM_K || ramp.equals(highest))
               .findFirst();
       if (after.isPresent()) {

@@ -127,7 +127,9 @@ class SharedLogsTest {
     @Test
     void keeps_every_row_and_flags_those_with_missing_cells() {
       long marked =
-          new String(SharedLogs.bytes("log05-quoted-missing.csv"), java.nio.charset.StandardCharsets.UTF_8)
+          new String(
+                  SharedLogs.bytes("log05-quoted-missing.csv"),
+                  java.nio.charset.StandardCharsets.UTF_8)
               .lines()
               .filter(line -> line.contains("\"---\""))
               .count();

@@ -1,0 +1,81 @@
+package org.firnline.app.store;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The rows about raw files. */
+@Repository
+class RawFileQueries {
+  private final JdbcClient database;
+
+  RawFileQueries(JdbcClient database) {
+    this.database = database;
+  }
+
+  Optional<RawFile> findBySha256(String sha256) {
+    return database
+        .sql(
+            """
+            select id, sha256, size_bytes, original_name, arrived_utc
+            from log_file
+            where sha256 = :sha256
+            """)
+        .param("sha256", sha256)
+        .query(RawFileQueries::rawFile)
+        .optional();
+  }
+
+  Optional<RawFile> find(long id) {
+    return database
+        .sql(
+            """
+            select id, sha256, size_bytes, original_name, arrived_utc
+            from log_file
+            where id = :id
+            """)
+        .param("id", id)
+        .query(RawFileQueries::rawFile)
+        .optional();
+  }
+
+  List<RawFile> listWithoutRun() {
+    return database
+        .sql(
+            """
+            select id, sha256, size_bytes, original_name, arrived_utc
+            from log_file
+            where id not in (select log_file_id from run where log_file_id is not null)
+            order by arrived_utc desc
+            """)
+        .query(RawFileQueries::rawFile)
+        .list();
+  }
+
+  void add(String sha256, long size_bytes, String originalName, Instant arrived) {
+    database
+        .sql(
+            """
+            insert into log_file (sha256, size_bytes, original_name, arrived_utc)
+            values (:sha256, :size_bytes, :original_name, :arrived_utc)
+            """)
+        .param("sha256", sha256)
+        .param("size_bytes", size_bytes)
+        .param("original_name", originalName)
+        .param("arrived_utc", arrived.toString())
+        .update();
+  }
+
+  private static RawFile rawFile(ResultSet row, int number) throws SQLException {
+    return new RawFile(
+        row.getLong("id"),
+        row.getString("sha256"),
+        row.getLong("size_bytes"),
+        row.getString("original_name"),
+        Instant.parse(row.getString("arrived_utc")));
+  }
+}

@@ -1,0 +1,81 @@
+package org.firnline.app.planfile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.firnline.evidence.Problem;
+import org.firnline.lab.Dryer;
+import org.firnline.lab.LoadItem;
+import org.firnline.units.QuantityKind;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.nodes.Node;
+
+/** Reads a plan file, YAML or JSON, and reports everything wrong with it together. */
+public final class PlanFileReader {
+  static final List<String> TOP =
+      List.of("plan", "product", "vessel", "count", "edge_share", "dryer", "recipe", "start");
+
+  private static final String NO_MORE = "the file holds no keys";
+
+  /**
+   * Reads a plan.
+   *
+   * @param fileName its name, for messages
+   * @param text all of it
+   */
+  public PlanReading read(String fileName, String text) {
+    PlanProblems problems = new PlanProblems(fileName);
+    List<Assumption> assumptions = new ArrayList<>();
+    Optional<Node> root = tree(text, problems);
+    Optional<PlanInput> input =
+        problems.none() ? understand(root, problems, assumptions) : Optional.empty();
+    return new PlanReading(
+        problems.none() ? input : Optional.empty(), problems.inOrder(), assumptions);
+  }
+
+  private static Optional<Node> tree(String text, PlanProblems problems) {
+    try {
+      Optional<Node> root = PlanTree.of(text);
+      if (root.isEmpty()) {
+        problems.at(
+            1, 1, "", new Problem("empty-file", "the plan", "", NO_MORE, "start with 'vessel:'"));
+      }
+      return root;
+    } catch (MarkedYAMLException e) {
+      Mark mark = e.getProblemMark();
+      String what = e.getProblem() == null ? "the text" : e.getProblem();
+      problems.at(
+          mark == null ? 1 : mark.getLine() + 1,
+          mark == null ? 1 : mark.getColumn() + 1,
+          "",
+          notYaml(what));
+    } catch (YAMLException e) {
+      problems.at(1, 1, "", notYaml("the text"));
+    }
+    return Optional.empty();
+  }
+
+  private static Problem notYaml(String what) {
+    return new Problem(
+        "not-yaml", what, "", "cannot be read as YAML", "check indentation, quotes and colons");
+  }
+
+  private static Optional<PlanInput> understand(
+      Optional<Node> root, PlanProblems problems, List<Assumption> assumptions) {
+    PlanSection top = new PlanSection("", root, TOP, problems, assumptions);
+    PlanValues values = new PlanValues(top);
+    String title = values.text("plan");
+    Optional<LoadItem> load = new LoadReader(top, problems).read();
+    Optional<Dryer> dryer = new DryerReader(top, problems).read();
+    PlanValues recipe = new PlanValues(top.section("recipe", List.of("shelf", "pressure")));
+    var shelf_K = recipe.optionalNumber("shelf", QuantityKind.TEMPERATURE);
+    var pressure_Pa = recipe.optionalNumber("pressure", QuantityKind.PRESSURE);
+    var start = values.optionalTime("start");
+    if (load.isEmpty() || dryer.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(new PlanInput(title, load.get(), dryer.get(), shelf_K, pressure_Pa, start));
+  }
+}

@@ -1,0 +1,80 @@
+package org.firnline.app.reading;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.firnline.app.store.KeptRun;
+import org.firnline.app.store.KeptRuns;
+import org.firnline.app.store.RawFile;
+import org.firnline.app.store.RawFiles;
+import org.firnline.logs.LogReader;
+import org.firnline.logs.Reading;
+import org.firnline.logs.ReadingChoices;
+import org.firnline.review.Review;
+import org.firnline.review.ReviewContext;
+import org.firnline.review.Reviewer;
+import org.springframework.stereotype.Service;
+
+/** Reads kept logs and reviews runs. */
+@Service
+public class ReviewedRuns {
+  private static final int READINGS_KEPT = 6;
+  private static final int REVIEWS_KEPT = 64;
+
+  private final RawFiles files;
+  private final KeptRuns runs;
+  private final LogReader reader = new LogReader();
+  private final Reviewer reviewer = new Reviewer();
+  private final LatestAnswers<String, Reading> readings = new LatestAnswers<>(READINGS_KEPT);
+  private final LatestAnswers<Asked, Review> reviews = new LatestAnswers<>(REVIEWS_KEPT);
+
+  private record Asked(String sha256, OptionalDouble criticalTemperature_K) {}
+
+  ReviewedRuns(RawFiles files, KeptRuns runs) {
+    this.files = files;
+    this.runs = runs;
+  }
+
+  /** How a kept file reads. */
+  public Reading read(RawFile file) {
+    return readings.get(file.sha256(), () -> freshReading(file));
+  }
+
+  /** A run with its review; empty when there is no such run or it has no log yet. */
+  public Optional<ReviewedRun> find(long runId) {
+    return runs.find(runId).flatMap(this::review);
+  }
+
+  /** A run with its review; empty while it has no log. */
+  public Optional<ReviewedRun> review(KeptRun run) {
+    if (run.logFileId().isEmpty()) {
+      return Optional.empty();
+    }
+    RawFile file = files.find(run.logFileId().getAsLong()).orElseThrow();
+    Reading reading = read(file);
+    Optional<Review> review =
+        reading
+            .log()
+            .map(
+                log ->
+                    reviews.get(
+                        new Asked(file.sha256(), run.criticalTemperature_K()),
+                        () -> reviewer.review(log, context(run))));
+    return Optional.of(new ReviewedRun(run, file, reading, review));
+  }
+
+  private static ReviewContext context(KeptRun run) {
+    return new ReviewContext(run.criticalTemperature_K(), List.of());
+  }
+
+  private Reading freshReading(RawFile file) {
+    try (InputStream content = files.open(file)) {
+      return reader.read(file.originalName(), content.readAllBytes(), ReadingChoices.none());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,119 @@
+package org.firnline.app.run;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import org.firnline.app.reading.ReviewedRun;
+import org.firnline.app.reading.ReviewedRuns;
+import org.firnline.app.store.KeptRuns;
+import org.firnline.app.store.RawFile;
+import org.firnline.app.store.RawFiles;
+import org.firnline.app.web.NothingHere;
+import org.firnline.logs.Log;
+import org.firnline.units.Quantity;
+import org.firnline.units.QuantityFormatException;
+import org.firnline.units.QuantityKind;
+import org.springframework.core.io.InputStreamResource;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** One run: the picture, what it shows, and how its file was read. */
+@Controller
+class RunPage {
+  private static final int MOST_PIXELS = 8_000;
+
+  private final ReviewedRuns reviewed;
+  private final KeptRuns runs;
+  private final RawFiles files;
+  private final RunViews views;
+
+  RunPage(ReviewedRuns reviewed, KeptRuns runs, RawFiles files, RunViews views) {
+    this.reviewed = reviewed;
+    this.runs = runs;
+    this.files = files;
+    this.views = views;
+  }
+
+  @GetMapping("/runs/{id}")
+  String run(@PathVariable long id, Model model, Locale locale) {
+    return show(id, Optional.empty(), model, locale);
+  }
+
+  /** Lines for a stretch of the picture, no denser than it has pixels. */
+  @GetMapping(path = "/runs/{id}/series", produces = MediaType.APPLICATION_JSON_VALUE)
+  ResponseEntity<String> series(
+      @PathVariable long id,
+      @RequestParam double from,
+      @RequestParam double to,
+      @RequestParam int pixels) {
+    Log log = find(id).log().orElseThrow(NothingHere::new);
+    int columns = Math.max(1, Math.min(MOST_PIXELS, pixels));
+    return ResponseEntity.ok(PictureLines.of(log, from, to, columns).toString());
+  }
+
+  /** The log exactly as it arrived. */
+  @GetMapping("/runs/{id}/log")
+  ResponseEntity<InputStreamResource> log(@PathVariable long id) throws IOException {
+    RawFile file = find(id).file();
+    ContentDisposition asFile =
+        ContentDisposition.attachment()
+            .filename(file.originalName(), StandardCharsets.UTF_8)
+            .build();
+    return ResponseEntity.ok()
+        .contentType(MediaType.APPLICATION_OCTET_STREAM)
+        .contentLength(file.size_bytes())
+        .header(HttpHeaders.CONTENT_DISPOSITION, asFile.toString())
+        .body(new InputStreamResource(files.open(file)));
+  }
+
+  /** Chooses the plan and the critical temperature to judge the run against. */
+  @PostMapping("/runs/{id}/judge")
+  String judge(
+      @PathVariable long id,
+      @RequestParam(defaultValue = "") String critical,
+      @RequestParam(defaultValue = "") String plan,
+      Model model,
+      Locale locale) {
+    try {
+      OptionalDouble limit = criticalTemperature(critical);
+      OptionalLong planId =
+          plan.isBlank() ? OptionalLong.empty() : OptionalLong.of(Long.parseLong(plan));
+      runs.judgeAgainst(id, planId, limit);
+      return "redirect:/runs/" + id;
+    } catch (QuantityFormatException e) {
+      String problem = e.getMessage() + "; " + e.advice();
+      return show(id, Optional.of(new RunViews.Refused(critical, problem)), model, locale);
+    }
+  }
+
+  private static OptionalDouble criticalTemperature(String typed) {
+    if (typed.isBlank()) {
+      return OptionalDouble.empty();
+    }
+    boolean bare = typed.strip().matches("[+\\-−]?[0-9.,]+");
+    String text = bare ? typed + " °C" : typed;
+    return OptionalDouble.of(Quantity.parse(text, QuantityKind.TEMPERATURE).si());
+  }
+
+  private String show(long id, Optional<RunViews.Refused> refused, Model model, Locale locale) {
+    ReviewedRun run = find(id);
+    Log log = run.log().orElseThrow(NothingHere::new);
+    model.addAttribute("run", views.of(run, log, refused, locale));
+    return "run/run";
+  }
+
+  private ReviewedRun find(long id) {
+    return reviewed.find(id).orElseThrow(NothingHere::new);
+  }
+}

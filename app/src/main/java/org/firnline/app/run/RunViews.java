@@ -1,0 +1,154 @@
+package org.firnline.app.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.firnline.app.reading.ReviewedRun;
+import org.firnline.app.run.RunView.EndpointRow;
+import org.firnline.app.run.RunView.FindingRow;
+import org.firnline.app.run.RunView.Judged;
+import org.firnline.app.run.RunView.PhaseRow;
+import org.firnline.app.store.KeptDryer;
+import org.firnline.app.store.KeptDryers;
+import org.firnline.app.store.KeptPlans;
+import org.firnline.app.web.Shown;
+import org.firnline.logs.Log;
+import org.firnline.review.Endpoint;
+import org.firnline.review.Finding;
+import org.firnline.review.Phase;
+import org.firnline.review.Review;
+import org.springframework.context.MessageSource;
+import org.springframework.stereotype.Component;
+
+/** Turns a reviewed run into the words of its page. */
+@Component
+class RunViews {
+  private final KeptDryers dryers;
+  private final KeptPlans plans;
+  private final RunPicture picture;
+  private final Accounts accounts;
+  private final Shown shown;
+  private final MessageSource words;
+
+  RunViews(
+      KeptDryers dryers,
+      KeptPlans plans,
+      RunPicture picture,
+      Accounts accounts,
+      Shown shown,
+      MessageSource words) {
+    this.dryers = dryers;
+    this.plans = plans;
+    this.picture = picture;
+    this.accounts = accounts;
+    this.shown = shown;
+    this.words = words;
+  }
+
+  /** The page of a run whose log could be read. */
+  RunView of(ReviewedRun run, Log log, Optional<Refused> refused, Locale locale) {
+    Review review = run.review().orElseThrow();
+    List<FindingRow> findings = findings(review);
+    return new RunView(
+        run.run().id(),
+        run.run().title(),
+        dryers.find(run.run().dryerId()).map(KeptDryer::name).orElse(""),
+        log.start().map(start -> shown.span(start, log.end().orElse(start))).orElse(""),
+        run.file(),
+        summary(log, review, locale),
+        picture.json(run, log, findings, locale),
+        findings,
+        review.endpoints().stream().map(endpoint -> endpoint(endpoint, locale)).toList(),
+        review.phases().stream().map(this::phase).toList(),
+        accounts.of(run.reading(), locale),
+        judged(run, review, refused));
+  }
+
+  /** A critical temperature that could not be used. */
+  record Refused(String typed, String problem) {}
+
+  private Judged judged(ReviewedRun run, Review review, Optional<Refused> refused) {
+    String limit =
+        refused
+            .map(Refused::typed)
+            .orElseGet(
+                () ->
+                    run.run().criticalTemperature_K().isPresent()
+                        ? shown.celsius(run.run().criticalTemperature_K().getAsDouble())
+                        : "");
+    return new Judged(
+        limit,
+        review.criticalTemperatureSource(),
+        run.run().planId().isPresent()
+            ? Optional.of(run.run().planId().getAsLong())
+            : Optional.empty(),
+        plans.list(),
+        refused.map(Refused::problem));
+  }
+
+  private List<FindingRow> findings(Review review) {
+    List<FindingRow> rows = new ArrayList<>();
+    for (Finding finding : review.findings()) {
+      rows.add(
+          new FindingRow(
+              rows.size() + 1,
+              state(finding.severity()),
+              finding.kind().label(),
+              finding.start(),
+              finding.end(),
+              shown.span(finding.start(), finding.end()),
+              finding.text(),
+              finding.causes(),
+              finding.nextTime(),
+              finding.evidence().stream().map(seen -> seen.channel() + ": " + seen.seen()).toList(),
+              finding.confidence().label()));
+    }
+    return List.copyOf(rows);
+  }
+
+  private static String state(Finding.Severity severity) {
+    return switch (severity) {
+      case ALARM -> "stop";
+      case WATCH -> "watch";
+      case INFORMATION -> "note";
+    };
+  }
+
+  private EndpointRow endpoint(Endpoint endpoint, Locale locale) {
+    String load = words.getMessage("run.endpoint.load", null, locale);
+    String notReached = words.getMessage("run.endpoint.not-reached", null, locale);
+    return new EndpointRow(
+        endpoint.vessel().orElse(load),
+        endpoint.method().label(),
+        endpoint.at().map(shown::moment).orElse(notReached),
+        endpoint
+            .low()
+            .flatMap(low -> endpoint.high().map(high -> shown.span(low, high)))
+            .orElse(""),
+        endpoint.confidence().label(),
+        endpoint.note());
+  }
+
+  private PhaseRow phase(Phase phase) {
+    return new PhaseRow(
+        phase.name().label(),
+        shown.moment(phase.start()),
+        shown.moment(phase.end()),
+        shown.duration(phase.duration_s()),
+        phase.confidence().label(),
+        phase.reason());
+  }
+
+  private String summary(Log log, Review review, Locale locale) {
+    return words.getMessage(
+        "run.summary",
+        new Object[] {
+          log.channels().size(),
+          shown.duration(log.time().duration_s()),
+          review.phases().size(),
+          review.findings().size()
+        },
+        locale);
+  }
+}

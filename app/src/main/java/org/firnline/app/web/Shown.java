@@ -1,0 +1,129 @@
+package org.firnline.app.web;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import org.firnline.units.Figures;
+import org.firnline.units.Unit;
+import org.springframework.stereotype.Component;
+
+/** Numbers and times as people read them here. Templates call it {@code shown}. */
+@Component("shown")
+public class Shown {
+  /** Stands between a number and its unit. */
+  private static final String THIN = "\u202f";
+
+  private static final Unit CELSIUS = Unit.parse("°C");
+  private static final int HOUR_MIN = 60;
+
+  private static final DateTimeFormatter CLOCK = format("HH:mm");
+  private static final DateTimeFormatter DAY = format("EEE d MMM");
+  private static final DateTimeFormatter DAY_CLOCK = format("EEE d MMM HH:mm");
+  private static final DateTimeFormatter YEAR_DAY_CLOCK = format("EEE d MMM yyyy HH:mm");
+
+  private final ZoneId zone;
+
+  Shown(ZoneId zone) {
+    this.zone = zone;
+  }
+
+  /** The zone in which times are shown. */
+  public ZoneId zone() {
+    return zone;
+  }
+
+  /** "14:32". */
+  public String clock(Instant at) {
+    return CLOCK.format(local(at));
+  }
+
+  /** "Wed 5 Mar". */
+  public String day(Instant at) {
+    return DAY.format(local(at));
+  }
+
+  /** "Wed 5 Mar 14:32". */
+  public String moment(Instant at) {
+    return DAY_CLOCK.format(local(at));
+  }
+
+  /** "Wed 5 Mar 2025 14:32". */
+  public String fullMoment(Instant at) {
+    return YEAR_DAY_CLOCK.format(local(at));
+  }
+
+  /** "14:32 to 17:20", or with days where they differ. */
+  public String span(Instant from, Instant to) {
+    boolean sameDay = local(from).toLocalDate().equals(local(to).toLocalDate());
+    return moment(from) + " to " + (sameDay ? clock(to) : moment(to));
+  }
+
+  /** The calendar day here. */
+  public LocalDate date(Instant at) {
+    return local(at).toLocalDate();
+  }
+
+  /** "28 h 20 min", "12 min", "40 s". */
+  public String duration(double seconds) {
+    if (seconds < HOUR_MIN) {
+      return Math.round(seconds) + THIN + "s";
+    }
+    long minutes = Math.round(seconds / 60);
+    if (minutes < HOUR_MIN) {
+      return minutes + THIN + "min";
+    }
+    long rest = minutes % 60;
+    String hours = minutes / 60 + THIN + "h";
+    return minutes >= 48 * 60 || rest == 0 ? hoursOnly(minutes) : hours + " " + rest + THIN + "min";
+  }
+
+  private static String hoursOnly(long minutes) {
+    return Math.round(minutes / 60.0) + THIN + "h";
+  }
+
+  /** "3 h 10 min ago", coarser the longer it is ago. */
+  public String ago(Instant at, Instant now) {
+    Duration past = Duration.between(at, now);
+    if (past.toDays() >= 2) {
+      return past.toDays() + " days ago";
+    }
+    return duration((double) Math.max(0, past.toSeconds())) + " ago";
+  }
+
+  /** "−31.0 °C". */
+  public String celsius(double kelvin) {
+    return celsiusFigure(kelvin) + THIN + "°C";
+  }
+
+  /** "−31.0". */
+  public String celsiusFigure(double kelvin) {
+    return Figures.decimals(CELSIUS.fromSi(kelvin), 1);
+  }
+
+  /** "8.0 Pa". */
+  public String pascal(double pressure_Pa) {
+    return Figures.significant(pressure_Pa, 2) + THIN + "Pa";
+  }
+
+  /** "1.2 MB". */
+  public String size(long bytes) {
+    if (bytes < 1_000) {
+      return bytes + THIN + "B";
+    }
+    return bytes < 1_000_000
+        ? Figures.significant(bytes / 1e3, 3) + THIN + "kB"
+        : Figures.significant(bytes / 1e6, 3) + THIN + "MB";
+  }
+
+  private ZonedDateTime local(Instant at) {
+    return at.atZone(zone);
+  }
+
+  private static DateTimeFormatter format(String pattern) {
+    return DateTimeFormatter.ofPattern(pattern, Locale.ENGLISH);
+  }
+}

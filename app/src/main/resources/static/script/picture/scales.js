@@ -27,6 +27,12 @@ export function significant(value) {
   return decimals === 0 ? text.replace(/\B(?=(\d{3})+(?!\d))/g, "\u202f") : text;
 }
 
+/** A round number as an axis shows it. @param {number} value */
+function plain(value) {
+  const decimals = Math.max(0, -Math.floor(Math.log10(value) + 1e-9));
+  return value.toFixed(decimals).replace(/\B(?=(\d{3})+(?!\d))/g, decimals === 0 ? "\u202f" : "");
+}
+
 /**
  * @param {number} low @param {number} high @param {number} from pixel of low
  * @param {number} to pixel of high @param {number} wanted about how many ticks
@@ -62,7 +68,7 @@ export function logarithmic(low, high, from, to) {
     for (const m of [1, 2, 5]) {
       const value = m * 10 ** decade;
       if (value >= low * 0.9999 && value <= high * 1.0001 && (m === 1 || span < 4)) {
-        const label = m === 1 || few ? significant(value) : "";
+        const label = m === 1 || few ? plain(value) : "";
         ticks.push({ value, label, minor: m !== 1 });
       }
     }

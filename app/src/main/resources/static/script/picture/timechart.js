@@ -20,10 +20,10 @@ import { drawBand, drawLimit, drawLine, extent, paneScale, valueAt, writing } fr
 /** @typedef {(from: number, to: number, pixels: number) => Promise<Line[]>} Loader */
 
 const FONT = "13px system-ui, -apple-system, 'Segoe UI', Roboto, 'Noto Sans', sans-serif";
-const HEAD = 34;
+const HEAD = 40;
 const FOOT = 40;
-const GAP = 26;
-const LEFT = 52;
+const GAP = 34;
+const LEFT = 60;
 const NARROW = 620;
 const SHORTEST_VIEW_S = 20;
 const LABEL_STEP = 20;
@@ -254,8 +254,9 @@ export class TimeChart {
     c.moveTo(this.left + 0.5, pane.top);
     c.lineTo(this.left + 0.5, pane.top + pane.height);
     c.stroke();
-    c.textAlign = "left";
-    writing(c, colors, pane.unit, this.left + 8, pane.top + 6, colors.quiet, "left");
+    c.textAlign = "right";
+    c.fillStyle = colors.ink;
+    c.fillText(pane.unit, this.left - 8, pane.top - 12);
     c.save();
     c.beginPath();
     c.rect(this.left, pane.top - 4, this.right - this.left, pane.height + 8);

@@ -146,3 +146,22 @@ export class Clock {
     }
   }
 }
+
+/** Hours since the start, where no clock is known. */
+export class Elapsed {
+  /** @param {number} second */
+  words(second) {
+    return `${figure(second / HOUR, 1)}\u202fh`;
+  }
+
+  /** @param {number} from @param {number} to @param {number} wanted */
+  ticks(from, to, wanted) {
+    const step = TIME_STEPS.find((s) => s >= (to - from) / Math.max(1, wanted)) ?? 30 * DAY;
+    const ticks = [];
+    for (let second = Math.ceil(from / step) * step; second <= to; second += step) {
+      const label = step < HOUR ? `${Math.round(second / MINUTE)} min` : `${Math.round(second / HOUR)} h`;
+      ticks.push({ value: second, label, day: "" });
+    }
+    return ticks;
+  }
+}

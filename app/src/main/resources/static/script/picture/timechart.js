@@ -1,7 +1,7 @@
 // One picture over time: phases, bands of a plan, limits, measured lines, findings; zoom and brush.
 
 import { element, ink, sharp, whenInkChanges } from "./ink.js";
-import { Clock, figure, significant } from "./scales.js";
+import { Clock, Elapsed, figure, significant } from "./scales.js";
 import { drawBand, drawLimit, drawLine, extent, paneScale, valueAt, writing } from "./panes.js";
 
 /** @typedef {import("./panes.js").Line} Line */
@@ -11,7 +11,7 @@ import { drawBand, drawLimit, drawLine, extent, paneScale, valueAt, writing } fr
 /** @typedef {{n: number, from_s: number, to_s: number, state: string, name: string}} Mark */
 /**
  * @typedef {object} TimePicture
- * @property {string} zone @property {number} start_ms @property {number} duration_s
+ * @property {string} zone @property {number|null} start_ms @property {number} duration_s
  * @property {{key: string, unit: string, scale: string, share: number}[]} panes
  * @property {Line[]} lines @property {Band[]} bands @property {Limit[]} limits
  * @property {Phase[]} phases @property {Mark[]} marks
@@ -36,7 +36,7 @@ export class TimeChart {
     this.loader = loader;
     this.lines = picture.lines;
     this.whole = picture.lines;
-    this.clock = new Clock(picture.zone, picture.start_ms);
+    this.clock = picture.start_ms === null ? new Elapsed() : new Clock(picture.zone, picture.start_ms);
     /** @type {[number, number]} */
     this.view = [0, picture.duration_s];
     /** @type {number|null} */
@@ -81,7 +81,7 @@ export class TimeChart {
     this.brush.setAttribute("aria-hidden", "true");
     const frame = element("div", "chart-frame");
     frame.append(this.stage, this.labels);
-    this.place.replaceChildren(this.tools, frame, this.brush);
+    this.place.replaceChildren(this.tools, frame, ...(this.loader ? [this.brush] : []));
     this.buildLabels();
     this.buildBadges();
   }
@@ -400,11 +400,15 @@ export class TimeChart {
       }
     }
     const seconds = this.view[1] - this.view[0] < 7200;
-    this.readout.textContent = `${this.clock.words(this.cursor, seconds)} \u00b7 ${elapsed(this.cursor)}`;
+    const clock = this.picture.start_ms === null ? "" : `${this.clock.words(this.cursor, seconds)} \u00b7 `;
+    this.readout.textContent = clock + elapsed(this.cursor);
   }
 
   /** @param {import("./ink.js").Ink} colors */
   drawBrush(colors) {
+    if (!this.loader) {
+      return;
+    }
     const width = this.width;
     const height = 44;
     const c = sharp(this.brush, width, height);

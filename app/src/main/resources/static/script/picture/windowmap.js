@@ -5,7 +5,7 @@ import { contours } from "./contours.js";
 import { element, ink, sharp, whenInkChanges } from "./ink.js";
 import { writing } from "./panes.js";
 import { ramp } from "./ramp.js";
-import { figure, linear, logarithmic, significant } from "./scales.js";
+import { figure, linear, significant } from "./scales.js";
 
 /**
  * @typedef {object} LimitLine
@@ -68,7 +68,7 @@ export class WindowMap {
     c.font = FONT;
     const { pressure, shelf } = this.picture;
     this.box = { left: LEFT, right: width - RIGHT, top: TOP, bottom: height - BOTTOM };
-    this.x = logarithmic(pressure[0], pressure[pressure.length - 1], this.box.left, this.box.right);
+    this.x = linear(pressure[0], pressure[pressure.length - 1], this.box.left, this.box.right, (width - 60) / 60);
     this.y = linear(shelf[0], shelf[shelf.length - 1], this.box.bottom, this.box.top, (height - 60) / 44);
     this.paintTime(c, colors);
     this.clip(c, () => {

@@ -3,6 +3,7 @@ package org.firnline.app.planfile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.firnline.evidence.Problem;
 import org.firnline.lab.Dryer;
 import org.firnline.lab.LoadItem;
@@ -69,13 +70,30 @@ public final class PlanFileReader {
     String title = values.text("plan");
     Optional<LoadItem> load = new LoadReader(top, problems).read();
     Optional<Dryer> dryer = new DryerReader(top, problems).read();
-    PlanValues recipe = new PlanValues(top.section("recipe", List.of("shelf", "pressure")));
+    PlanSection hold = top.section("recipe", List.of("shelf", "pressure"));
+    PlanValues recipe = new PlanValues(hold);
     var shelf_K = recipe.optionalNumber("shelf", QuantityKind.TEMPERATURE);
     var pressure_Pa = recipe.optionalNumber("pressure", QuantityKind.PRESSURE);
+    if (shelf_K.isPresent() != pressure_Pa.isPresent()) {
+      problems.missing(
+          shelf_K.isPresent() ? "recipe.pressure" : "recipe.shelf",
+          "give both to choose the hold yourself, or none to have it recommended");
+    }
+    positive(shelf_K, hold, "shelf");
+    positive(pressure_Pa, hold, "pressure");
     var start = values.optionalTime("start");
-    if (load.isEmpty() || dryer.isEmpty()) {
+    if (load.isEmpty() || dryer.isEmpty() || !problems.none()) {
       return Optional.empty();
     }
     return Optional.of(new PlanInput(title, load.get(), dryer.get(), shelf_K, pressure_Pa, start));
+  }
+
+  private static void positive(OptionalDouble value, PlanSection hold, String key) {
+    if (value.isPresent() && !Double.isNaN(value.getAsDouble()) && value.getAsDouble() <= 0) {
+      hold.blame(
+          key,
+          new Problem(
+              "not-positive", "recipe." + key, "", "must be above zero", "check sign and unit"));
+    }
   }
 }

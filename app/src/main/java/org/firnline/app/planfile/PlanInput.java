@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.firnline.lab.Dryer;
 import org.firnline.lab.LoadItem;
+import org.firnline.planning.Hold;
+import org.firnline.planning.PlanQuestion;
 
 /**
  * A plan file understood: everything planning needs.
@@ -22,4 +24,17 @@ public record PlanInput(
     Dryer dryer,
     OptionalDouble shelf_K,
     OptionalDouble pressure_Pa,
-    Optional<LocalDateTime> start) {}
+    Optional<LocalDateTime> start) {
+
+  /**
+   * The question for planning. A shelf temperature or a pressure alone is not enough to insist on a
+   * hold; the reader refuses that.
+   */
+  public PlanQuestion question() {
+    Optional<Hold> wanted =
+        shelf_K.isPresent() && pressure_Pa.isPresent()
+            ? Optional.of(new Hold(shelf_K.getAsDouble(), pressure_Pa.getAsDouble()))
+            : Optional.empty();
+    return new PlanQuestion(load, dryer, wanted);
+  }
+}

@@ -8,7 +8,7 @@ import org.firnline.app.run.RunView.ChannelRow;
 import org.firnline.app.run.RunView.Fact;
 import org.firnline.app.run.RunView.GuessRow;
 import org.firnline.app.run.RunView.QuestionRow;
-import org.firnline.app.web.Shown;
+import org.firnline.app.words.Shown;
 import org.firnline.logs.Layout;
 import org.firnline.logs.Log;
 import org.firnline.logs.Reading;

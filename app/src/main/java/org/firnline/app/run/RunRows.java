@@ -10,7 +10,7 @@ import org.firnline.app.store.KeptPlan;
 import org.firnline.app.store.KeptPlans;
 import org.firnline.app.store.KeptRun;
 import org.firnline.app.store.KeptRuns;
-import org.firnline.app.web.Shown;
+import org.firnline.app.words.Shown;
 import org.springframework.stereotype.Component;
 
 /** The list of runs in words. */

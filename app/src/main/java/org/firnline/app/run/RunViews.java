@@ -12,7 +12,7 @@ import org.firnline.app.run.RunView.PhaseRow;
 import org.firnline.app.store.KeptDryer;
 import org.firnline.app.store.KeptDryers;
 import org.firnline.app.store.KeptPlans;
-import org.firnline.app.web.Shown;
+import org.firnline.app.words.Shown;
 import org.firnline.logs.Log;
 import org.firnline.review.Endpoint;
 import org.firnline.review.Finding;

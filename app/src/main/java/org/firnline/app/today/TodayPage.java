@@ -2,7 +2,7 @@ package org.firnline.app.today;
 
 import java.time.Clock;
 import java.util.Locale;
-import org.firnline.app.web.Shown;
+import org.firnline.app.words.Shown;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;

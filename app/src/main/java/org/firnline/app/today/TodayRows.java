@@ -15,7 +15,7 @@ import org.firnline.app.today.TodayRow.Big;
 import org.firnline.app.today.TodayRow.Next;
 import org.firnline.app.today.TodayRow.RunLink;
 import org.firnline.app.today.TodayRow.Worst;
-import org.firnline.app.web.Shown;
+import org.firnline.app.words.Shown;
 import org.firnline.logs.Log;
 import org.firnline.review.Endpoint;
 import org.firnline.review.Finding;

@@ -1,8 +1,9 @@
-package org.firnline.app.web;
+package org.firnline.app.words;
 
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
@@ -15,7 +16,7 @@ import org.springframework.stereotype.Component;
 @Component("shown")
 public class Shown {
   /** Stands between a number and its unit. */
-  private static final String THIN = "\u202f";
+  private static final String THIN = Quantities.THIN;
 
   private static final Unit CELSIUS = Unit.parse("°C");
   private static final int HOUR_MIN = 60;
@@ -60,6 +61,17 @@ public class Shown {
   public String span(Instant from, Instant to) {
     boolean sameDay = local(from).toLocalDate().equals(local(to).toLocalDate());
     return moment(from) + " to " + (sameDay ? clock(to) : moment(to));
+  }
+
+  /** The same, for times already read by the clock here. */
+  public String span(LocalDateTime from, LocalDateTime to) {
+    boolean sameDay = from.toLocalDate().equals(to.toLocalDate());
+    return moment(from) + " to " + (sameDay ? CLOCK.format(to) : moment(to));
+  }
+
+  /** "Wed 5 Mar 14:32". */
+  public String moment(LocalDateTime at) {
+    return DAY_CLOCK.format(at);
   }
 
   /** The calendar day here. */

@@ -1,0 +1,222 @@
+package org.firnline.app.plan;
+
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.firnline.app.plan.PlanView.AnswerView;
+import org.firnline.app.plan.PlanView.Card;
+import org.firnline.app.plan.PlanView.CheckRow;
+import org.firnline.app.plan.PlanView.MatterRow;
+import org.firnline.app.plan.PlanView.PointRow;
+import org.firnline.app.plan.PlanView.StepRow;
+import org.firnline.app.planfile.AnsweredPlan;
+import org.firnline.app.planfile.CheckWords;
+import org.firnline.app.planfile.Finish;
+import org.firnline.app.planfile.PlanInput;
+import org.firnline.app.words.Quantities;
+import org.firnline.app.words.Shown;
+import org.firnline.app.words.Words;
+import org.firnline.evidence.Band;
+import org.firnline.planning.Hold;
+import org.firnline.planning.PlanAnswer;
+import org.firnline.planning.PredictedPoint;
+import org.firnline.planning.Prediction;
+import org.firnline.planning.Unknown;
+import org.firnline.planning.Verdict;
+import org.firnline.planning.WindowMap;
+import org.firnline.units.QuantityKind;
+
+/** Turns the answer of planning into the words, pictures and card of the page. */
+final class PlanAnswerViews {
+  private static final int MAP_COLUMNS = 28;
+  private static final int MAP_ROWS = 36;
+  private static final int TABLE_ROWS = 12;
+
+  /** Freeze at least this far below the critical temperature; common practice. */
+  private static final double FREEZE_BELOW_K = 10;
+
+  private final Words words;
+  private final Shown shown;
+  private final ZoneId zone;
+  private final CheckWords checks;
+
+  PlanAnswerViews(Words words, Shown shown, ZoneId zone) {
+    this.words = words;
+    this.shown = shown;
+    this.zone = zone;
+    this.checks = new CheckWords(words);
+  }
+
+  AnswerView of(AnsweredPlan plan) {
+    PlanInput input = plan.reading().input().orElseThrow();
+    PlanAnswer answer = plan.answer().orElseThrow();
+    WindowMap map = plan.map(MAP_COLUMNS, MAP_ROWS).orElseThrow();
+    PlanPictures pictures = new PlanPictures(words, zone);
+    Optional<Finish> finish = Finish.of(input, answer);
+    return new AnswerView(
+        headline(answer.prediction(), finish),
+        comeBack(answer.prediction(), finish),
+        hold(answer),
+        state(answer.worst()),
+        pictures.map(map, answer.hold()),
+        mapSummary(answer),
+        pictures.run(answer, input.start()),
+        runSummary(answer.prediction()),
+        points(answer.prediction()),
+        answer.checks().stream()
+            .map(
+                line ->
+                    new CheckRow(
+                        state(line.verdict()),
+                        checks.verdict(line),
+                        checks.subject(line),
+                        checks.sentence(line)))
+            .toList(),
+        matters(answer.prediction()),
+        card(input, answer));
+  }
+
+  private String headline(Prediction prediction, Optional<Finish> finish) {
+    Band last = prediction.lastTime_s();
+    if (!Double.isFinite(last.best())) {
+      return words.say("plan.headline.never");
+    }
+    return finish
+        .map(when -> words.say("plan.headline.done", shown.span(when.low(), when.high())))
+        .orElseGet(() -> words.say("plan.headline.hours", hours(last)));
+  }
+
+  private String comeBack(Prediction prediction, Optional<Finish> finish) {
+    if (!Double.isFinite(prediction.lastTime_s().best())) {
+      return words.say("plan.come-back.never");
+    }
+    return finish
+        .map(when -> words.say("plan.come-back.at", shown.moment(when.high())))
+        .orElseGet(() -> words.say("plan.come-back.no-start"));
+  }
+
+  private String hold(PlanAnswer answer) {
+    return words.say(
+        answer.recommended() ? "plan.hold.recommended" : "plan.hold.chosen",
+        temperature(answer.hold().shelf_K()),
+        pressure(answer.hold().pressure_Pa()));
+  }
+
+  private String mapSummary(PlanAnswer answer) {
+    return words.say(
+        "plan.map.summary",
+        temperature(answer.hold().shelf_K()),
+        pressure(answer.hold().pressure_Pa()),
+        hours(answer.prediction().typicalTime_s()));
+  }
+
+  private String runSummary(Prediction prediction) {
+    Band warmest = prediction.warmestTemperature_K();
+    return words.say(
+        "plan.run.summary",
+        hours(prediction.typicalTime_s()),
+        hours(prediction.lastTime_s()),
+        temperature(warmest.best()));
+  }
+
+  private List<PointRow> points(Prediction prediction) {
+    List<PredictedPoint> all = prediction.points();
+    int stride = Math.max(1, all.size() / TABLE_ROWS);
+    return IntStream.range(0, all.size())
+        .filter(i -> i % stride == 0 || i == all.size() - 1)
+        .mapToObj(all::get)
+        .map(this::point)
+        .toList();
+  }
+
+  private PointRow point(PredictedPoint point) {
+    Band product = point.productTemperature_K();
+    return new PointRow(
+        shown.duration(point.time_s()),
+        temperature(product.best()),
+        words.say("plan.between", temperature(product.low()), temperature(product.high())),
+        Quantities.words(point.driedFraction().best(), QuantityKind.FRACTION));
+  }
+
+  private List<MatterRow> matters(Prediction prediction) {
+    return prediction.shareOfDoubt().entrySet().stream()
+        .filter(entry -> entry.getValue() > 0)
+        .sorted(Map.Entry.<Unknown, Double>comparingByValue(Comparator.reverseOrder()))
+        .map(
+            entry ->
+                new MatterRow(
+                    checks.unknown(entry.getKey()),
+                    Quantities.words(entry.getValue(), QuantityKind.FRACTION),
+                    checks.measurement(entry.getKey())))
+        .toList();
+  }
+
+  private Card card(PlanInput input, PlanAnswer answer) {
+    Hold hold = answer.hold();
+    String load =
+        words.say(
+            "plan.card.load",
+            String.valueOf(input.load().count()),
+            input.load().vial().name(),
+            Quantities.words(input.load().fill(), QuantityKind.VOLUME),
+            input.load().product().name());
+    Band last = answer.prediction().lastTime_s();
+    String ramp = Quantities.words(input.dryer().shelfRamp(), QuantityKind.TEMPERATURE_RATE);
+    String below =
+        words.say(
+            "plan.card.freeze.below",
+            temperature(input.load().product().critical().temperature().best() - FREEZE_BELOW_K));
+    return new Card(
+        input.title(),
+        load,
+        input.dryer().name(),
+        List.of(
+            new StepRow(
+                words.say("plan.card.freeze"), below, "", "", words.say("plan.card.freeze.long")),
+            new StepRow(
+                words.say("plan.card.evacuate"),
+                "",
+                pressure(hold.pressure_Pa()),
+                "",
+                words.say("plan.card.evacuate.long")),
+            new StepRow(
+                words.say("plan.card.primary"),
+                temperature(hold.shelf_K()),
+                pressure(hold.pressure_Pa()),
+                ramp,
+                Double.isFinite(last.high())
+                    ? words.say("plan.card.primary.long", hours(last))
+                    : words.say("plan.headline.never")),
+            new StepRow(
+                words.say("plan.card.secondary"),
+                "",
+                "",
+                "",
+                words.say("plan.card.secondary.long"))));
+  }
+
+  private String hours(Band band) {
+    return Double.isFinite(band.high())
+        ? words.say("plan.hours", shown.duration(band.low()), shown.duration(band.high()))
+        : words.say("plan.hours.open", shown.duration(band.low()));
+  }
+
+  private static String state(Verdict verdict) {
+    return switch (verdict) {
+      case PASS -> "pass";
+      case WATCH -> "watch";
+      case STOP -> "stop";
+    };
+  }
+
+  private static String temperature(double kelvin) {
+    return Quantities.words(kelvin, QuantityKind.TEMPERATURE);
+  }
+
+  private static String pressure(double pascal) {
+    return Quantities.words(pascal, QuantityKind.PRESSURE);
+  }
+}

@@ -1,0 +1,123 @@
+package org.firnline.app.plan;
+
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.firnline.app.planfile.AnsweredPlan;
+import org.firnline.app.planfile.PlanText;
+import org.firnline.app.store.KeptDryer;
+import org.firnline.app.store.KeptDryers;
+import org.firnline.app.store.KeptPlan;
+import org.firnline.app.store.KeptPlans;
+import org.firnline.app.web.NothingHere;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** The plan page and its live answer. */
+@Controller
+class PlanPage {
+  private static final String FILE_NAME = "plan.yaml";
+
+  private final KeptPlans plans;
+  private final KeptDryers dryers;
+  private final PlanViews views;
+
+  PlanPage(KeptPlans plans, KeptDryers dryers, PlanViews views) {
+    this.plans = plans;
+    this.dryers = dryers;
+    this.views = views;
+  }
+
+  /** An empty plan starts from an example; a link may carry answers. */
+  @GetMapping("/plan")
+  String fresh(@RequestParam Map<String, String> parameters, Model model, Locale locale) {
+    Map<String, String> answers = new LinkedHashMap<>(PlanQuestions.EXAMPLE);
+    answers.putAll(parameters);
+    return show(form(answers), Optional.empty(), model, locale);
+  }
+
+  /** A stored plan. */
+  @GetMapping("/plan/{id}")
+  String stored(@PathVariable long id, Model model, Locale locale) {
+    KeptPlan plan = plans.find(id).orElseThrow(NothingHere::new);
+    return show(form(PlanText.flatten(plan.yaml())), Optional.of(id), model, locale);
+  }
+
+  /** A stored plan as the file it is. */
+  @GetMapping("/plan/{id}/plan.yaml")
+  ResponseEntity<String> file(@PathVariable long id) {
+    return asFile(plans.find(id).orElseThrow(NothingHere::new).yaml());
+  }
+
+  /** What was typed, answered anew: only the part of the page that changes. */
+  @PostMapping("/plan/answer")
+  String answer(@RequestParam Map<String, String> parameters, Model model, Locale locale) {
+    show(form(parameters), Optional.empty(), model, locale);
+    return "plan/answer :: answer";
+  }
+
+  /** Stores a plan that makes sense; one that does not comes back with its problems. */
+  @PostMapping("/plan")
+  String save(@RequestParam Map<String, String> parameters, Model model, Locale locale) {
+    PlanForm form = form(parameters);
+    String yaml = form.yaml();
+    AnsweredPlan plan = AnsweredPlan.of(FILE_NAME, yaml);
+    if (plan.answer().isEmpty()) {
+      model.addAttribute("plan", views.of(form, plan, Optional.empty(), locale));
+      return "plan/plan";
+    }
+    String title = plan.reading().input().orElseThrow().title();
+    return "redirect:/plan/" + plans.add(title, yaml);
+  }
+
+  /** What was typed as a plan file. */
+  @PostMapping("/plan/file")
+  ResponseEntity<String> file(@RequestParam Map<String, String> parameters) {
+    return asFile(form(parameters).yaml());
+  }
+
+  private String show(PlanForm form, Optional<Long> savedId, Model model, Locale locale) {
+    AnsweredPlan plan = AnsweredPlan.of(FILE_NAME, form.yaml());
+    model.addAttribute("plan", views.of(form, plan, savedId, locale));
+    model.addAttribute("stored", plans.list());
+    return "plan/plan";
+  }
+
+  /** A form about the dryer that was chosen, or about the first one. */
+  private PlanForm form(Map<String, String> parameters) {
+    Optional<KeptDryer> chosen =
+        Optional.ofNullable(parameters.get("dryer.name"))
+            .map(dryers::find)
+            .orElseGet(
+                () ->
+                    dryers.list().stream()
+                        .filter(dryer -> !dryer.planSection().isBlank())
+                        .findFirst());
+    Map<String, String> ofDryer = new LinkedHashMap<>();
+    chosen.ifPresent(
+        dryer -> {
+          ofDryer.putAll(PlanText.flatten(dryer.planSection()));
+          ofDryer.put("dryer.name", dryer.name());
+        });
+    return PlanForm.of(parameters, ofDryer);
+  }
+
+  private static ResponseEntity<String> asFile(String yaml) {
+    ContentDisposition attachment =
+        ContentDisposition.attachment().filename(FILE_NAME, StandardCharsets.UTF_8).build();
+    return ResponseEntity.ok()
+        .contentType(new MediaType("application", "yaml", StandardCharsets.UTF_8))
+        .header(HttpHeaders.CONTENT_DISPOSITION, attachment.toString())
+        .body(yaml);
+  }
+}

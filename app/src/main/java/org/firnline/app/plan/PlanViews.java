@@ -1,0 +1,117 @@
+package org.firnline.app.plan;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.firnline.app.plan.PlanQuestions.Group;
+import org.firnline.app.plan.PlanQuestions.Question;
+import org.firnline.app.plan.PlanView.FieldView;
+import org.firnline.app.plan.PlanView.GroupView;
+import org.firnline.app.planfile.AnsweredPlan;
+import org.firnline.app.planfile.Assumption;
+import org.firnline.app.planfile.PlanDefaults;
+import org.firnline.app.planfile.PlanProblem;
+import org.firnline.app.store.KeptDryer;
+import org.firnline.app.store.KeptDryers;
+import org.firnline.app.words.Shown;
+import org.firnline.app.words.Words;
+import org.firnline.lab.Iso8362Vial;
+import org.springframework.stereotype.Component;
+
+/** Puts the plan page together: fields with their defaults and problems, and the answer. */
+@Component
+class PlanViews {
+  private final KeptDryers dryers;
+  private final Shown shown;
+
+  PlanViews(KeptDryers dryers, Shown shown) {
+    this.dryers = dryers;
+    this.shown = shown;
+  }
+
+  PlanView of(PlanForm form, AnsweredPlan plan, Optional<Long> savedId, Locale locale) {
+    Words words = Words.in(locale);
+    Map<String, PlanProblem> problems =
+        plan.reading().problems().stream()
+            .collect(
+                Collectors.toMap(PlanProblem::path, Function.identity(), (first, next) -> first));
+    List<String> elsewhere =
+        plan.reading().problems().stream()
+            .filter(problem -> PlanQuestions.find(problem.path()).isEmpty())
+            .map(PlanProblem::sentence)
+            .toList();
+    return new PlanView(
+        form.title(),
+        savedId,
+        groups(PlanQuestions.FEW, form, problems, words),
+        groups(PlanQuestions.MORE, form, problems, words),
+        elsewhere,
+        plan.answer().map(answer -> new PlanAnswerViews(words, shown, shown.zone()).of(plan)));
+  }
+
+  private List<GroupView> groups(
+      List<Group> groups, PlanForm form, Map<String, PlanProblem> problems, Words words) {
+    return groups.stream()
+        .map(
+            group ->
+                new GroupView(
+                    words.say("plan.group." + group.key()),
+                    group.questions().stream()
+                        .map(question -> field(question, form, problems, words))
+                        .toList()))
+        .toList();
+  }
+
+  private FieldView field(
+      Question question, PlanForm form, Map<String, PlanProblem> problems, Words words) {
+    String path = question.path();
+    Optional<String> known = Optional.ofNullable(form.ofDryer().get(path));
+    Optional<Assumption> filled = PlanDefaults.of(path);
+    String origin =
+        known
+            .map(value -> words.say("plan.origin.dryer"))
+            .or(() -> filled.map(value -> value.provenance().label()))
+            .orElse("");
+    return new FieldView(
+        "q-" + path.replace('.', '-').replace('_', '-'),
+        path,
+        words.say("plan.field." + path),
+        Optional.ofNullable(form.typed().get(path)).orElse(""),
+        known.or(() -> filled.map(Assumption::text)).orElse(placeholder(path, words)),
+        words.has("plan.origin." + path) ? words.say("plan.origin." + path) : origin,
+        Optional.ofNullable(problems.get(path)).map(PlanViews::words),
+        options(path),
+        question.width());
+  }
+
+  private static String placeholder(String path, Words words) {
+    String key = "plan.placeholder." + path;
+    return words.has(key) ? words.say(key) : "";
+  }
+
+  private static String words(PlanProblem problem) {
+    return problem.problem().rule() + "; " + problem.problem().advice();
+  }
+
+  private List<String> options(String path) {
+    return switch (path) {
+      case "vessel.type" -> Arrays.stream(Iso8362Vial.values()).map(Iso8362Vial::size).toList();
+      case "dryer.name" -> dryerNames();
+      default -> List.of();
+    };
+  }
+
+  private List<String> dryerNames() {
+    Stream<String> known =
+        dryers.list().stream()
+            .filter(dryer -> !dryer.planSection().isBlank())
+            .map(KeptDryer::name);
+    List<String> names = known.toList();
+    return names.isEmpty() ? List.of("bench dryer") : names;
+  }
+}

@@ -1,0 +1,31 @@
+package org.firnline.app.planfile;
+
+import java.util.Optional;
+import org.firnline.planning.PlanAnswer;
+import org.firnline.planning.PlanQuestion;
+import org.firnline.planning.Planner;
+import org.firnline.planning.WindowMap;
+
+/**
+ * A plan file with its answer.
+ *
+ * @param reading what was read
+ * @param answer what planning says; empty when the file has problems
+ */
+public record AnsweredPlan(PlanReading reading, Optional<PlanAnswer> answer) {
+
+  /** Reads and answers a plan file. */
+  public static AnsweredPlan of(String fileName, String text) {
+    PlanReading reading = new PlanFileReader().read(fileName, text);
+    return new AnsweredPlan(
+        reading, reading.input().map(input -> new Planner().answer(input.question())));
+  }
+
+  /** The window map of this plan. */
+  public Optional<WindowMap> map(int columns, int rows) {
+    return reading
+        .input()
+        .map(input -> new PlanQuestion(input.load(), input.dryer(), Optional.empty()))
+        .map(question -> new Planner().map(question, columns, rows));
+  }
+}

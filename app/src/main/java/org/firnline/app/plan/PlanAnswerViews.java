@@ -135,7 +135,7 @@ final class PlanAnswerViews {
   private PointRow point(PredictedPoint point) {
     Band product = point.productTemperature_K();
     return new PointRow(
-        shown.duration(point.time_s()),
+        Shown.duration(point.time_s()),
         temperature(product.best()),
         words.say("plan.between", temperature(product.low()), temperature(product.high())),
         Quantities.words(point.driedFraction().best(), QuantityKind.FRACTION));
@@ -200,8 +200,8 @@ final class PlanAnswerViews {
 
   private String hours(Band band) {
     return Double.isFinite(band.high())
-        ? words.say("plan.hours", shown.duration(band.low()), shown.duration(band.high()))
-        : words.say("plan.hours.open", shown.duration(band.low()));
+        ? words.say("plan.hours", Shown.duration(band.low()), Shown.duration(band.high()))
+        : words.say("plan.hours.open", Shown.duration(band.low()));
   }
 
   private static String state(Verdict verdict) {

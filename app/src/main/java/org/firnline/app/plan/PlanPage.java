@@ -66,6 +66,12 @@ class PlanPage {
     return "plan/answer :: answer";
   }
 
+  /** What was typed, answered on a whole page: for browsers without scripts. */
+  @PostMapping("/plan/show")
+  String whole(@RequestParam Map<String, String> parameters, Model model, Locale locale) {
+    return show(form(parameters), Optional.empty(), model, locale);
+  }
+
   /** Stores a plan that makes sense; one that does not comes back with its problems. */
   @PostMapping("/plan")
   String save(@RequestParam Map<String, String> parameters, Model model, Locale locale) {

@@ -102,14 +102,8 @@ final class PlanPictures {
     return picture.toString();
   }
 
-  private static void pane(
-      ArrayNode panes, String key, String unit, String scale, double share) {
-    panes
-        .addObject()
-        .put("key", key)
-        .put("unit", unit)
-        .put("scale", scale)
-        .put("share", share);
+  private static void pane(ArrayNode panes, String key, String unit, String scale, double share) {
+    panes.addObject().put("key", key).put("unit", unit).put("scale", scale).put("share", share);
   }
 
   private void constant(ArrayNode lines, String role, double value, String pane, double end) {
@@ -124,8 +118,7 @@ final class PlanPictures {
     Drawn drawn = band(bands, "product", "product", "temperature");
     for (PredictedPoint point : points) {
       Band band = point.productTemperature_K();
-      drawn.add(
-          point.time_s(), celsius(band.low()), celsius(band.best()), celsius(band.high()));
+      drawn.add(point.time_s(), celsius(band.low()), celsius(band.best()), celsius(band.high()));
     }
   }
 
@@ -133,8 +126,7 @@ final class PlanPictures {
     Drawn drawn = band(bands, "dried", "collector", "dried");
     for (PredictedPoint point : points) {
       Band band = point.driedFraction();
-      drawn.add(
-          point.time_s(), PERCENT * band.low(), PERCENT * band.best(), PERCENT * band.high());
+      drawn.add(point.time_s(), PERCENT * band.low(), PERCENT * band.best(), PERCENT * band.high());
     }
   }
 

@@ -32,7 +32,8 @@ final class PlanQuestions {
               "load",
               List.of(text("vessel.type"), number("vessel.fill", "mL"), number("count", ""))),
           new Group("dryer", List.of(text("dryer.name"), text("start"))),
-          new Group("recipe", List.of(number("recipe.shelf", "°C"), number("recipe.pressure", "Pa"))));
+          new Group(
+              "recipe", List.of(number("recipe.shelf", "°C"), number("recipe.pressure", "Pa"))));
 
   /** The rest, behind "more". */
   static final List<Group> MORE =

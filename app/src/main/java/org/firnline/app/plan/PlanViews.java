@@ -108,9 +108,7 @@ class PlanViews {
 
   private List<String> dryerNames() {
     Stream<String> known =
-        dryers.list().stream()
-            .filter(dryer -> !dryer.planSection().isBlank())
-            .map(KeptDryer::name);
+        dryers.list().stream().filter(dryer -> !dryer.planSection().isBlank()).map(KeptDryer::name);
     List<String> names = known.toList();
     return names.isEmpty() ? List.of("bench dryer") : names;
   }

@@ -2,7 +2,6 @@ package org.firnline.app.planfile;
 
 import java.util.Optional;
 import org.firnline.planning.PlanAnswer;
-import org.firnline.planning.PlanQuestion;
 import org.firnline.planning.Planner;
 import org.firnline.planning.WindowMap;
 
@@ -23,9 +22,6 @@ public record AnsweredPlan(PlanReading reading, Optional<PlanAnswer> answer) {
 
   /** The window map of this plan. */
   public Optional<WindowMap> map(int columns, int rows) {
-    return reading
-        .input()
-        .map(input -> new PlanQuestion(input.load(), input.dryer(), Optional.empty()))
-        .map(question -> new Planner().map(question, columns, rows));
+    return reading.input().map(input -> new Planner().map(input.question(), columns, rows));
   }
 }

@@ -35,6 +35,6 @@ public record PlanInput(
         shelf_K.isPresent() && pressure_Pa.isPresent()
             ? Optional.of(new Hold(shelf_K.getAsDouble(), pressure_Pa.getAsDouble()))
             : Optional.empty();
-    return new PlanQuestion(load, dryer, wanted);
+    return new PlanQuestion(load, dryer, wanted, start);
   }
 }

@@ -135,7 +135,7 @@ class RunViews {
         phase.name().label(),
         shown.moment(phase.start()),
         shown.moment(phase.end()),
-        shown.duration(phase.duration_s()),
+        Shown.duration(phase.duration_s()),
         phase.confidence().label(),
         phase.reason());
   }
@@ -145,7 +145,7 @@ class RunViews {
         "run.summary",
         new Object[] {
           log.channels().size(),
-          shown.duration(log.time().duration_s()),
+          Shown.duration(log.time().duration_s()),
           review.phases().size(),
           review.findings().size()
         },

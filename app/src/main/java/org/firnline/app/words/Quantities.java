@@ -28,12 +28,12 @@ public final class Quantities {
       case PRESSURE -> Figures.significant(si, 2) + THIN + "Pa";
       case FRACTION -> percent(si);
       case LENGTH -> Figures.significant(MILLIMETER.differenceFromSi(si), 2) + THIN + "mm";
+      case TIME -> Shown.duration(si);
       case MASS -> mass(si);
       case VOLUME -> Figures.significant(MILLILITER.differenceFromSi(si), 2) + THIN + "mL";
       case TEMPERATURE_RATE ->
           Figures.significant(KELVIN_PER_MINUTE.differenceFromSi(si), 2) + THIN + "K/min";
-      case MASS_FLOW ->
-          Figures.significant(GRAM_PER_HOUR.differenceFromSi(si), 2) + THIN + "g/h";
+      case MASS_FLOW -> Figures.significant(GRAM_PER_HOUR.differenceFromSi(si), 2) + THIN + "g/h";
       default -> Figures.significant(si, 3) + THIN + kind.siUnit();
     };
   }

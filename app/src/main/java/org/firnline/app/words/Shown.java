@@ -80,7 +80,7 @@ public class Shown {
   }
 
   /** "28 h 20 min", "12 min", "40 s". */
-  public String duration(double seconds) {
+  public static String duration(double seconds) {
     if (seconds < HOUR_MIN) {
       return Math.round(seconds) + THIN + "s";
     }

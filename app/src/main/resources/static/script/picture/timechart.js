@@ -283,7 +283,7 @@ export class TimeChart {
     c.lineTo(this.right, y);
     c.stroke();
     let free = -Infinity;
-    for (const tick of this.clock.ticks(this.view[0], this.view[1], (this.right - this.left) / 88)) {
+    for (const tick of this.clock.ticks(this.view[0], this.view[1], (this.right - this.left) / (this.width < 480 ? 62 : 88))) {
       const x = Math.round(this.x(tick.value)) + 0.5;
       c.beginPath();
       c.moveTo(x, y);

@@ -73,8 +73,10 @@ export class WindowMap {
     this.paintTime(c, colors);
     this.clip(c, () => {
       this.veil(c, colors);
-      this.drawContours(c, colors);
+      this.taken = [];
       this.drawLimits(c, colors);
+      this.drawContours(c, colors);
+      this.nameTheNever(c, colors);
     });
     this.drawAxes(c, colors);
     this.drawRecipe(c, colors);
@@ -96,17 +98,15 @@ export class WindowMap {
     const height = Math.round(this.box.bottom - this.box.top);
     const known = this.logTime.flat().filter((v) => v !== null).sort((a, b) => a - b);
     this.shortest = known[0] ?? 0;
-    this.longest = known[Math.floor(known.length * 0.97)] ?? 1;
+    this.longest = Math.max(this.shortest + 1, Math.min(known[Math.floor(known.length * 0.97)] ?? 1, this.atRecipe() + Math.log(4)));
     const color = ramp(colors["ramp-short"], colors["ramp-long"]);
     const image = new ImageData(width, height);
     for (let py = 0; py < height; py++) {
       for (let px = 0; px < width; px++) {
         const value = this.logTimeAt(px / (width - 1), 1 - py / (height - 1));
-        if (value !== null) {
-          const share = (value - this.shortest) / (this.longest - this.shortest || 1);
-          const [r, g, b] = color(share);
-          image.data.set([r, g, b, 255], (py * width + px) * 4);
-        }
+        const share = value === null ? 1 : (value - this.shortest) / (this.longest - this.shortest || 1);
+        const [r, g, b] = color(share);
+        image.data.set([r, g, b, 255], (py * width + px) * 4);
       }
     }
     const raster = document.createElement("canvas");
@@ -114,6 +114,18 @@ export class WindowMap {
     raster.height = height;
     raster.getContext("2d")?.putImageData(image, 0, 0);
     c.drawImage(raster, this.box.left, this.box.top, width, height);
+  }
+
+  /** Logarithm of the hours at the recipe; colors deepen up to four times that. */
+  atRecipe() {
+    const recipe = this.picture.recipe;
+    if (!recipe) {
+      return Infinity;
+    }
+    const { pressure, shelf } = this.picture;
+    const across = (recipe.pressure - pressure[0]) / (pressure[pressure.length - 1] - pressure[0]);
+    const up = (recipe.shelf - shelf[0]) / (shelf[shelf.length - 1] - shelf[0]);
+    return this.logTimeAt(Math.max(0, Math.min(1, across)), Math.max(0, Math.min(1, up))) ?? Infinity;
   }
 
   /** Logarithm of the hours at a place of the map, or null. @param {number} across @param {number} up 0 to 1 */
@@ -190,7 +202,7 @@ export class WindowMap {
         trace(c, line);
         c.stroke();
         c.globalAlpha = 1;
-        label(c, colors, line, `${hours}\u202fh`, colors.ink, 0.3 + 0.12 * (n % 3));
+        this.label(c, colors, line, `${hours}\u202fh`, colors.ink, [0.3 + 0.12 * (n % 3), 0.2, 0.5, 0.8, 0.1]);
       }
     });
   }
@@ -221,7 +233,7 @@ export class WindowMap {
       trace(c, line);
       c.stroke();
       c.setLineDash([]);
-      label(c, colors, line, limit.name, colors.stop, n === 0 ? 0.72 : 0.35, -7);
+      this.label(c, colors, line, limit.name, colors.stop, n === 0 ? [0.7, 0.5, 0.3] : [0.35, 0.6], -8);
     });
   }
 
@@ -279,6 +291,66 @@ export class WindowMap {
     c.lineWidth = 1.5;
     c.strokeStyle = colors.action;
     c.stroke();
+  }
+
+  /** Names the dark corner where nothing dries, if there is one. @param {CanvasRenderingContext2D} c @param {import("./ink.js").Ink} colors */
+  nameTheNever(c, colors) {
+    const last = this.logTime[0].length - 1;
+    const rows = this.logTime.filter((row) => row[Math.floor(last * 0.75)] === null).length;
+    const height = (rows / this.logTime.length) * (this.box.bottom - this.box.top);
+    if (height > 28) {
+      c.textAlign = "center";
+      c.fillStyle = "#fbfaf7";
+      c.fillText(this.picture.words.never, this.box.left + 0.75 * (this.box.right - this.box.left), this.box.bottom - height / 2 + 5);
+    }
+  }
+
+  /**
+   * Writes along a line, upright, at the first of the places that is free.
+   * @param {CanvasRenderingContext2D} c @param {import("./ink.js").Ink} colors
+   * @param {[number, number][]} line @param {string} text @param {string} color
+   * @param {number[]} places shares of the line's length @param {number} [lift] pixels
+   */
+  label(c, colors, line, text, color, places, lift = 4) {
+    const room = c.measureText(text).width;
+    const lengths = line.map(([x, y], i) => (i === 0 ? 0 : Math.hypot(x - line[i - 1][0], y - line[i - 1][1])));
+    const whole = lengths.reduce((a, b) => a + b, 0);
+    if (whole < room + 24) {
+      return;
+    }
+    for (const share of places) {
+      let wanted = Math.max(room / 2 + 4, Math.min(whole - room / 2 - 4, whole * share));
+      let i = 1;
+      while (i < line.length - 1 && wanted > lengths[i]) {
+        wanted -= lengths[i++];
+      }
+      const [x, y] = line[i];
+      const free = !this.taken.some((t) => Math.abs(t.x - x) < (t.room + room) / 2 + 6 && Math.abs(t.y - y) < 18);
+      const inside = y > this.box.top + 14 && y < this.box.bottom - 6;
+      if (free && inside) {
+        this.taken.push({ x, y: y + lift, room });
+        this.write(c, colors, line, i, text, color, lift);
+        return;
+      }
+    }
+  }
+
+  /**
+   * @param {CanvasRenderingContext2D} c @param {import("./ink.js").Ink} colors
+   * @param {[number, number][]} line @param {number} i @param {string} text @param {string} color @param {number} lift
+   */
+  write(c, colors, line, i, text, color, lift) {
+    const before = line[Math.max(0, i - 3)];
+    const after = line[Math.min(line.length - 1, i + 2)];
+    let angle = Math.atan2(after[1] - before[1], after[0] - before[0]);
+    if (Math.abs(angle) > Math.PI / 2) {
+      angle += Math.PI;
+    }
+    c.save();
+    c.translate(line[i][0], line[i][1]);
+    c.rotate(angle);
+    writing(c, colors, text, 0, lift, color, "center");
+    c.restore();
   }
 
   // ---- moving ----
@@ -359,35 +431,4 @@ export class WindowMap {
 function trace(c, line) {
   c.beginPath();
   line.forEach(([x, y], i) => (i === 0 ? c.moveTo(x, y) : c.lineTo(x, y)));
-}
-
-/**
- * Writes along a line, upright.
- * @param {CanvasRenderingContext2D} c @param {import("./ink.js").Ink} colors
- * @param {[number, number][]} line @param {string} text @param {string} color
- * @param {number} share where along the line @param {number} [lift] pixels above the line
- */
-function label(c, colors, line, text, color, share, lift = 4) {
-  const room = c.measureText(text).width;
-  const lengths = line.map(([x, y], i) => (i === 0 ? 0 : Math.hypot(x - line[i - 1][0], y - line[i - 1][1])));
-  const whole = lengths.reduce((a, b) => a + b, 0);
-  if (whole < room + 24) {
-    return;
-  }
-  let wanted = whole * share;
-  let i = 1;
-  while (i < line.length - 1 && wanted > lengths[i]) {
-    wanted -= lengths[i++];
-  }
-  const before = line[Math.max(0, i - 3)];
-  const after = line[Math.min(line.length - 1, i + 2)];
-  let angle = Math.atan2(after[1] - before[1], after[0] - before[0]);
-  if (Math.abs(angle) > Math.PI / 2) {
-    angle += Math.PI;
-  }
-  c.save();
-  c.translate(line[i][0], line[i][1]);
-  c.rotate(angle);
-  writing(c, colors, text, 0, lift, color, "center");
-  c.restore();
 }

@@ -31,7 +31,7 @@ import org.firnline.units.QuantityKind;
 
 /** Turns the answer of planning into the words, pictures and card of the page. */
 final class PlanAnswerViews {
-  private static final int MAP_COLUMNS = 28;
+  private static final int MAP_COLUMNS = 14;
   private static final int MAP_ROWS = 36;
   private static final int TABLE_ROWS = 12;
 
@@ -39,13 +39,11 @@ final class PlanAnswerViews {
   private static final double FREEZE_BELOW_K = 10;
 
   private final Words words;
-  private final Shown shown;
   private final ZoneId zone;
   private final CheckWords checks;
 
-  PlanAnswerViews(Words words, Shown shown, ZoneId zone) {
+  PlanAnswerViews(Words words, ZoneId zone) {
     this.words = words;
-    this.shown = shown;
     this.zone = zone;
     this.checks = new CheckWords(words);
   }
@@ -85,7 +83,7 @@ final class PlanAnswerViews {
       return words.say("plan.headline.never");
     }
     return finish
-        .map(when -> words.say("plan.headline.done", shown.span(when.low(), when.high())))
+        .map(when -> words.say("plan.headline.done", Shown.localSpan(when.low(), when.high())))
         .orElseGet(() -> words.say("plan.headline.hours", hours(last)));
   }
 
@@ -94,7 +92,7 @@ final class PlanAnswerViews {
       return words.say("plan.come-back.never");
     }
     return finish
-        .map(when -> words.say("plan.come-back.at", shown.moment(when.high())))
+        .map(when -> words.say("plan.come-back.at", Shown.localMoment(when.high())))
         .orElseGet(() -> words.say("plan.come-back.no-start"));
   }
 
@@ -198,10 +196,8 @@ final class PlanAnswerViews {
                 words.say("plan.card.secondary.long"))));
   }
 
-  private String hours(Band band) {
-    return Double.isFinite(band.high())
-        ? words.say("plan.hours", Shown.duration(band.low()), Shown.duration(band.high()))
-        : words.say("plan.hours.open", Shown.duration(band.low()));
+  private static String hours(Band band) {
+    return Shown.durations(band.low(), band.high());
   }
 
   private static String state(Verdict verdict) {

@@ -1,5 +1,6 @@
 package org.firnline.app.plan;
 
+import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -13,15 +14,18 @@ import org.firnline.app.planfile.PlanText;
  * @param title the plan's title, may be empty
  * @param typed the answers as typed, by path; blank ones left out
  * @param ofDryer what is known about the chosen dryer, by path
+ * @param now the clock of the laboratory, for "today" and "tomorrow"
  */
-record PlanForm(String title, Map<String, String> typed, Map<String, String> ofDryer) {
+record PlanForm(
+    String title, Map<String, String> typed, Map<String, String> ofDryer, LocalDateTime now) {
   private static final Pattern ONLY_A_NUMBER =
       Pattern.compile("[+\\-−]?[0-9][0-9.,]*(?:[eE][+\\-]?[0-9]+)?");
 
   private static final int LONGEST_ANSWER = 200;
 
   /** The form from request parameters; unknown ones are ignored. */
-  static PlanForm of(Map<String, String> parameters, Map<String, String> ofDryer) {
+  static PlanForm of(
+      Map<String, String> parameters, Map<String, String> ofDryer, LocalDateTime now) {
     Map<String, String> typed = new LinkedHashMap<>();
     PlanQuestions.all()
         .forEach(
@@ -31,7 +35,7 @@ record PlanForm(String title, Map<String, String> typed, Map<String, String> ofD
                     .filter(answer -> !answer.isEmpty())
                     .ifPresent(answer -> typed.put(question.path(), limited(answer))));
     String title = Optional.ofNullable(parameters.get("plan")).map(String::strip).orElse("");
-    return new PlanForm(limited(title), typed, ofDryer);
+    return new PlanForm(limited(title), typed, ofDryer, now);
   }
 
   /** The plan file: what was typed, and what the dryer is known to be where nothing was typed. */
@@ -50,6 +54,9 @@ record PlanForm(String title, Map<String, String> typed, Map<String, String> ofD
     String answer = typed.get(path);
     if (answer == null) {
       return Optional.ofNullable(ofDryer.get(path));
+    }
+    if (path.equals("start")) {
+      return Optional.of(SpokenTime.asWritten(answer, now));
     }
     String unit = PlanQuestions.find(path).map(Question::unit).orElse("");
     boolean bare = !unit.isEmpty() && ONLY_A_NUMBER.matcher(answer).matches();

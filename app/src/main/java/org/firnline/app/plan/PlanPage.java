@@ -1,6 +1,8 @@
 package org.firnline.app.plan;
 
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -31,17 +33,20 @@ class PlanPage {
   private final KeptPlans plans;
   private final KeptDryers dryers;
   private final PlanViews views;
+  private final Clock clock;
 
-  PlanPage(KeptPlans plans, KeptDryers dryers, PlanViews views) {
+  PlanPage(KeptPlans plans, KeptDryers dryers, PlanViews views, Clock clock) {
     this.plans = plans;
     this.dryers = dryers;
     this.views = views;
+    this.clock = clock;
   }
 
   /** An empty plan starts from an example; a link may carry answers. */
   @GetMapping("/plan")
   String fresh(@RequestParam Map<String, String> parameters, Model model, Locale locale) {
     Map<String, String> answers = new LinkedHashMap<>(PlanQuestions.EXAMPLE);
+    answers.put("start", SpokenTime.soon(LocalDateTime.now(clock)));
     answers.putAll(parameters);
     return show(form(answers), Optional.empty(), model, locale);
   }
@@ -115,7 +120,7 @@ class PlanPage {
           ofDryer.putAll(PlanText.flatten(dryer.planSection()));
           ofDryer.put("dryer.name", dryer.name());
         });
-    return PlanForm.of(parameters, ofDryer);
+    return PlanForm.of(parameters, ofDryer, LocalDateTime.now(clock));
   }
 
   private static ResponseEntity<String> asFile(String yaml) {

@@ -12,7 +12,7 @@ final class PlanQuestions {
    *
    * @param path its key in the plan file
    * @param unit the unit meant when only a number is typed; empty for words and counts
-   * @param width {@code short} or {@code long}
+   * @param width how much room the answer needs: {@code short}, {@code long} or {@code wide}
    */
   record Question(String path, String unit, String width) {}
 
@@ -31,7 +31,7 @@ final class PlanQuestions {
           new Group(
               "load",
               List.of(text("vessel.type"), number("vessel.fill", "mL"), number("count", ""))),
-          new Group("dryer", List.of(text("dryer.name"), text("start"))),
+          new Group("dryer", List.of(text("dryer.name"), new Question("start", "", "wide"))),
           new Group(
               "recipe", List.of(number("recipe.shelf", "°C"), number("recipe.pressure", "Pa"))));
 

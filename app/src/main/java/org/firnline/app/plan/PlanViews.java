@@ -1,5 +1,6 @@
 package org.firnline.app.plan;
 
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -18,7 +19,6 @@ import org.firnline.app.planfile.PlanDefaults;
 import org.firnline.app.planfile.PlanProblem;
 import org.firnline.app.store.KeptDryer;
 import org.firnline.app.store.KeptDryers;
-import org.firnline.app.words.Shown;
 import org.firnline.app.words.Words;
 import org.firnline.lab.Iso8362Vial;
 import org.springframework.stereotype.Component;
@@ -27,11 +27,11 @@ import org.springframework.stereotype.Component;
 @Component
 class PlanViews {
   private final KeptDryers dryers;
-  private final Shown shown;
+  private final ZoneId zone;
 
-  PlanViews(KeptDryers dryers, Shown shown) {
+  PlanViews(KeptDryers dryers, ZoneId zone) {
     this.dryers = dryers;
-    this.shown = shown;
+    this.zone = zone;
   }
 
   PlanView of(PlanForm form, AnsweredPlan plan, Optional<Long> savedId, Locale locale) {
@@ -51,7 +51,7 @@ class PlanViews {
         groups(PlanQuestions.FEW, form, problems, words),
         groups(PlanQuestions.MORE, form, problems, words),
         elsewhere,
-        plan.answer().map(answer -> new PlanAnswerViews(words, shown, shown.zone()).of(plan)));
+        plan.answer().map(answer -> new PlanAnswerViews(words, zone).of(plan)));
   }
 
   private List<GroupView> groups(
@@ -72,21 +72,32 @@ class PlanViews {
     String path = question.path();
     Optional<String> known = Optional.ofNullable(form.ofDryer().get(path));
     Optional<Assumption> filled = PlanDefaults.of(path);
-    String origin =
-        known
-            .map(value -> words.say("plan.origin.dryer"))
-            .or(() -> filled.map(value -> value.provenance().label()))
-            .orElse("");
+    boolean answered = form.typed().containsKey(path);
     return new FieldView(
         "q-" + path.replace('.', '-').replace('_', '-'),
         path,
         words.say("plan.field." + path),
         Optional.ofNullable(form.typed().get(path)).orElse(""),
         known.or(() -> filled.map(Assumption::text)).orElse(placeholder(path, words)),
-        words.has("plan.origin." + path) ? words.say("plan.origin." + path) : origin,
+        origin(path, known, answered, words),
         Optional.ofNullable(problems.get(path)).map(PlanViews::words),
         options(path),
         question.width());
+  }
+
+  /** Where the value in use comes from, or what would be used if the field were left empty. */
+  private static String origin(String path, Optional<String> known, boolean answered, Words words) {
+    if (words.has("plan.origin." + path)) {
+      return words.say("plan.origin." + path);
+    }
+    Optional<Assumption> filled = PlanDefaults.of(path);
+    String source =
+        known
+            .map(value -> words.say("plan.origin.dryer"))
+            .or(() -> filled.map(value -> value.provenance().label()))
+            .orElse("");
+    String text = known.or(() -> filled.map(Assumption::text)).orElse("");
+    return answered && !source.isEmpty() ? words.say("plan.origin.else", text, source) : source;
   }
 
   private static String placeholder(String path, Words words) {

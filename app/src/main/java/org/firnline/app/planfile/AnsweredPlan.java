@@ -20,8 +20,9 @@ public record AnsweredPlan(PlanReading reading, Optional<PlanAnswer> answer) {
         reading, reading.input().map(input -> new Planner().answer(input.question())));
   }
 
-  /** The window map of this plan. */
+  /** The window map of this plan, framed on what is worth looking at. */
   public Optional<WindowMap> map(int columns, int rows) {
-    return reading.input().map(input -> new Planner().map(input.question(), columns, rows));
+    return answer.map(
+        found -> MapFrame.draw(found.question(), found.hold().shelf_K(), columns, rows));
   }
 }

@@ -38,6 +38,11 @@ public final class Quantities {
     };
   }
 
+  /** The same text with ordinary spaces, for terminals. */
+  public static String plain(String text) {
+    return text.replace(THIN, " ");
+  }
+
   private static String mass(double si) {
     return si >= KILOGRAM
         ? Figures.significant(si, 2) + THIN + "kg"

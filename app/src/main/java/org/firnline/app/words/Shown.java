@@ -20,15 +20,18 @@ public class Shown {
 
   private static final Unit CELSIUS = Unit.parse("°C");
   private static final int HOUR_MIN = 60;
+  private static final double WHOLE_HOURS_S = 10 * 3_600;
+  private static final int LONG_AGO_DAYS = 30;
 
   private static final DateTimeFormatter CLOCK = format("HH:mm");
   private static final DateTimeFormatter DAY = format("EEE d MMM");
   private static final DateTimeFormatter DAY_CLOCK = format("EEE d MMM HH:mm");
+  private static final DateTimeFormatter LONG_AGO = format("d MMM yyyy");
   private static final DateTimeFormatter YEAR_DAY_CLOCK = format("EEE d MMM yyyy HH:mm");
 
   private final ZoneId zone;
 
-  Shown(ZoneId zone) {
+  public Shown(ZoneId zone) {
     this.zone = zone;
   }
 
@@ -64,13 +67,13 @@ public class Shown {
   }
 
   /** The same, for times already read by the clock here. */
-  public String span(LocalDateTime from, LocalDateTime to) {
+  public static String localSpan(LocalDateTime from, LocalDateTime to) {
     boolean sameDay = from.toLocalDate().equals(to.toLocalDate());
-    return moment(from) + " to " + (sameDay ? CLOCK.format(to) : moment(to));
+    return localMoment(from) + " to " + (sameDay ? CLOCK.format(to) : localMoment(to));
   }
 
   /** "Wed 5 Mar 14:32". */
-  public String moment(LocalDateTime at) {
+  public static String localMoment(LocalDateTime at) {
     return DAY_CLOCK.format(at);
   }
 
@@ -81,6 +84,9 @@ public class Shown {
 
   /** "28 h 20 min", "12 min", "40 s". */
   public static String duration(double seconds) {
+    if (Double.isInfinite(seconds)) {
+      return "∞";
+    }
     if (seconds < HOUR_MIN) {
       return Math.round(seconds) + THIN + "s";
     }
@@ -97,9 +103,22 @@ public class Shown {
     return Math.round(minutes / 60.0) + THIN + "h";
   }
 
+  /** "45 to 71 h", "4 h 20 min to 6 h 10 min"; whole hours where both are long. */
+  public static String durations(double low_s, double high_s) {
+    if (!Double.isFinite(high_s)) {
+      return duration(low_s) + " or longer";
+    }
+    return low_s >= WHOLE_HOURS_S
+        ? Math.round(low_s / 3_600) + " to " + Math.round(high_s / 3_600) + THIN + "h"
+        : duration(low_s) + " to " + duration(high_s);
+  }
+
   /** "3 h 10 min ago", coarser the longer it is ago. */
   public String ago(Instant at, Instant now) {
     Duration past = Duration.between(at, now);
+    if (past.toDays() >= LONG_AGO_DAYS) {
+      return LONG_AGO.format(local(at));
+    }
     if (past.toDays() >= 2) {
       return past.toDays() + " days ago";
     }

@@ -1,0 +1,140 @@
+package org.firnline.app.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.firnline.app.words.Quantities;
+import org.firnline.app.words.Shown;
+import org.firnline.app.words.TextTable;
+import org.firnline.app.words.Words;
+import org.firnline.evidence.Problem;
+import org.firnline.logs.Reading;
+import org.firnline.review.Endpoint;
+import org.firnline.review.Finding;
+import org.firnline.review.Phase;
+import org.firnline.review.Review;
+
+/** What a log says, for people at a terminal. */
+public final class ReviewReport {
+  private static final int WIDTH = 92;
+
+  private final Words words;
+  private final Shown shown;
+
+  public ReviewReport(Words words, Shown shown) {
+    this.words = words;
+    this.shown = shown;
+  }
+
+  /** Lines ready to print. */
+  public String of(Reading reading, Optional<Review> review) {
+    List<String> lines = new ArrayList<>();
+    lines.add(reading.fileName());
+    lines.addAll(account(reading));
+    review.ifPresent(answer -> lines.addAll(happened(answer)));
+    return Quantities.plain(String.join(System.lineSeparator(), lines));
+  }
+
+  private List<String> account(Reading reading) {
+    List<String> lines = new ArrayList<>();
+    for (Problem problem : reading.problems()) {
+      lines.addAll(TextTable.hanging("  ■", problem.sentence(), 4, WIDTH));
+    }
+    reading
+        .log()
+        .ifPresent(
+            log ->
+                lines.add(
+                    "  "
+                        + log.start()
+                            .map(start -> shown.span(start, log.end().orElse(start)))
+                            .orElse("")
+                        + " "
+                        + shown.zone().getId()));
+    lines.add(
+        "  "
+            + words.say(
+                "run.account.rows.text",
+                reading.rows().read(),
+                reading.rows().kept(),
+                reading.rows().flagged(),
+                reading.rows().setAside(),
+                reading.rows().rejected()));
+    reading
+        .log()
+        .ifPresent(
+            log ->
+                lines.addAll(
+                    TextTable.of(
+                        log.channels().stream()
+                            .map(
+                                channel ->
+                                    List.of(
+                                        "  " + channel.name(),
+                                        channel.role().label(),
+                                        channel.unit()))
+                            .toList())));
+    reading
+        .questions()
+        .forEach(
+            question ->
+                lines.addAll(
+                    TextTable.hanging(
+                        "  ?",
+                        question.text()
+                            + " "
+                            + words.say("run.account.assumed", question.assumed()),
+                        4,
+                        WIDTH)));
+    return lines;
+  }
+
+  private List<String> happened(Review review) {
+    List<String> lines = new ArrayList<>();
+    lines.add("");
+    lines.add(words.say("run.phases"));
+    lines.addAll(TextTable.of(review.phases().stream().map(this::phase).toList()));
+    lines.add("");
+    lines.add(words.say("run.endpoints"));
+    lines.addAll(TextTable.of(review.endpoints().stream().map(this::endpoint).toList()));
+    lines.add("");
+    lines.add(words.say("run.findings"));
+    if (review.findings().isEmpty()) {
+      lines.addAll(TextTable.hanging("  ", words.say("run.findings.none"), 2, WIDTH));
+    }
+    for (Finding finding : review.findings()) {
+      lines.add(
+          "  "
+              + sign(finding)
+              + " "
+              + finding.kind().label()
+              + ", "
+              + shown.span(finding.start(), finding.end()));
+      lines.addAll(TextTable.hanging("", finding.text(), 4, WIDTH));
+    }
+    return lines;
+  }
+
+  private List<String> phase(Phase phase) {
+    return List.of(
+        "  " + phase.name().label(),
+        shown.moment(phase.start()),
+        Shown.duration(phase.duration_s()));
+  }
+
+  private List<String> endpoint(Endpoint endpoint) {
+    return List.of(
+        "  " + endpoint.vessel().orElseGet(() -> words.say("run.endpoint.load")),
+        endpoint.method().label(),
+        endpoint.at().map(shown::moment).orElseGet(() -> words.say("run.endpoint.not-reached")),
+        endpoint.confidence().label());
+  }
+
+  private static String sign(Finding finding) {
+    return switch (finding.severity()) {
+      case ALARM -> "■";
+      case WATCH -> "△";
+      case INFORMATION -> "○";
+    };
+  }
+}

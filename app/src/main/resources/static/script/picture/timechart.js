@@ -225,8 +225,8 @@ export class TimeChart {
       if (to < this.left || from > this.right) {
         continue;
       }
-      c.globalAlpha = mark.n === this.chosenMark ? 0.18 : 0.05;
-      c.fillStyle = mark.state === "pass" ? colors.quiet : colors[mark.state];
+      c.globalAlpha = mark.n === this.chosenMark ? 0.18 : mark.state === "noted" ? 0 : 0.06;
+      c.fillStyle = mark.state === "noted" ? colors.quiet : colors[mark.state];
       c.fillRect(from, HEAD, to - from, this.height - FOOT - HEAD);
       c.globalAlpha = 1;
     }

@@ -1,13 +1,18 @@
 package org.firnline.app.demo;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import org.firnline.app.planfile.PlanFileReader;
 import org.firnline.app.reading.ReviewedRuns;
 import org.firnline.app.store.KeptDryers;
 import org.firnline.app.store.KeptPlans;
@@ -26,7 +31,9 @@ import org.springframework.transaction.annotation.Transactional;
  */
 @Component
 public class HarrowFenCollection {
-  private static final double BOG_MYRTLE_K = 273.15 - 31;
+  private static final Duration YESTERDAY = Duration.ofHours(20);
+  private static final Duration UNDER_WAY = Duration.ofHours(21);
+  private static final int LAST_WEEK = 6;
 
   private final Places places;
   private final KeptDryers dryers;
@@ -34,6 +41,7 @@ public class HarrowFenCollection {
   private final KeptRuns runs;
   private final RawFiles files;
   private final ReviewedRuns reviewed;
+  private final Clock clock;
 
   HarrowFenCollection(
       Places places,
@@ -41,13 +49,15 @@ public class HarrowFenCollection {
       KeptPlans plans,
       KeptRuns runs,
       RawFiles files,
-      ReviewedRuns reviewed) {
+      ReviewedRuns reviewed,
+      Clock clock) {
     this.places = places;
     this.dryers = dryers;
     this.plans = plans;
     this.runs = runs;
     this.files = files;
     this.reviewed = reviewed;
+    this.clock = clock;
   }
 
   /** Fills an empty store; a store that has a name already is left as it is. */
@@ -58,34 +68,36 @@ public class HarrowFenCollection {
     }
     places.name(new Place("Harrow Fen Collection", true));
     dryers.add("Fen 1", "manifold", "Flask manifold, twelve ports, no shelves", "");
-    dryers.add(
-        "Fen 2",
-        "shelves",
-        "Shelf dryer for vials, two pressure gauges",
-        dryerSection("fen2.yaml"));
-    dryers.add("Fen 3", "trays", "Tray dryer for plants and food", dryerSection("fen3.yaml"));
+    dryers.add("Fen 2", "shelves", "Shelf dryer for vials, two pressure gauges", text("fen2.yaml"));
+    dryers.add("Fen 3", "trays", "Tray dryer for plants and food", text("fen3.yaml"));
     long bogMyrtle = plan("bog-myrtle.yaml");
     long moss = plan("sphagnum.yaml");
-    OptionalDouble noLimit = OptionalDouble.empty();
-    OptionalDouble bogMyrtleLimit = OptionalDouble.of(BOG_MYRTLE_K);
+    Instant now = clock.instant();
+    LocalDate today = LocalDate.now(clock);
     run(
-        "Reed peat, flasks 1 to 12",
         "Fen 1",
-        "log09-manifold-epoch.csv",
-        OptionalLong.empty(),
-        noLimit);
-    run("Moss cultures, March", "Fen 2", "log01-plain.csv", OptionalLong.of(moss), noLimit);
+        "Reed peat, flasks 1 to 12",
+        "reed-peat.csv",
+        RecentLog.endingAt(bytes("log09-manifold-epoch.csv"), now.minus(YESTERDAY)));
+    long running =
+        run(
+            "Fen 2",
+            "Moss cultures with trehalose",
+            "moss-cultures.csv",
+            RecentLog.underWay(bytes("log01-plain.csv"), now, UNDER_WAY));
+    judge(running, moss);
+    long second =
+        run(
+            "Fen 2",
+            "Bog-myrtle extract, second run",
+            "bog-myrtle-2.csv",
+            bytes("log05-quoted-missing.csv"));
+    judge(second, bogMyrtle);
     run(
-        "Bog-myrtle extract, second run",
-        "Fen 2",
-        "log05-quoted-missing.csv",
-        OptionalLong.of(bogMyrtle),
-        bogMyrtleLimit);
-    run("Sedge seed extract", "Fen 3", "log02-decimal-comma.csv", OptionalLong.empty(), noLimit);
-  }
-
-  private String dryerSection(String name) {
-    return text(name);
+        "Fen 3",
+        "Sedge seed extract",
+        "sedge-seed.csv",
+        RecentLog.endingOn(bytes("log02-decimal-comma.csv"), today.minusDays(LAST_WEEK)));
   }
 
   private long plan(String name) {
@@ -94,21 +106,36 @@ public class HarrowFenCollection {
     return plans.add(title, yaml);
   }
 
-  private void run(
-      String title, String dryer, String log, OptionalLong plan, OptionalDouble limit_K) {
-    try (InputStream content = resource(log)) {
-      RawFile file = files.keep(content, log);
-      Optional<Instant> started = reviewed.read(file).log().flatMap(Log::start);
-      long id = runs.add(title, dryers.find(dryer).orElseThrow().id(), file.id(), started);
-      runs.judgeAgainst(id, plan, limit_K);
+  private long run(String dryer, String title, String fileName, byte[] log) {
+    try (InputStream content = new ByteArrayInputStream(log)) {
+      RawFile file = files.keep(content, fileName);
+      Optional<Log> read = reviewed.read(file).log();
+      Optional<Instant> started =
+          read.filter(known -> known.basis().startKnown()).flatMap(Log::start);
+      return runs.add(title, dryers.find(dryer).orElseThrow().id(), file.id(), started);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
+  private void judge(long run, long plan) {
+    OptionalDouble limit_K =
+        plans
+            .find(plan)
+            .flatMap(kept -> new PlanFileReader().read(kept.title(), kept.yaml()).input())
+            .map(input -> input.load().product().critical().temperature().best())
+            .map(OptionalDouble::of)
+            .orElseGet(OptionalDouble::empty);
+    runs.judgeAgainst(run, OptionalLong.of(plan), limit_K);
+  }
+
   private static String text(String name) {
+    return new String(bytes(name), StandardCharsets.UTF_8);
+  }
+
+  private static byte[] bytes(String name) {
     try (InputStream content = resource(name)) {
-      return new String(content.readAllBytes(), StandardCharsets.UTF_8);
+      return content.readAllBytes();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

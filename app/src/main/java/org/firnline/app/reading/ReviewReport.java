@@ -1,13 +1,16 @@
 package org.firnline.app.reading;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.firnline.app.words.LogClock;
 import org.firnline.app.words.Quantities;
 import org.firnline.app.words.Shown;
 import org.firnline.app.words.TextTable;
 import org.firnline.app.words.Words;
 import org.firnline.evidence.Problem;
+import org.firnline.logs.Log;
 import org.firnline.logs.Reading;
 import org.firnline.review.Endpoint;
 import org.firnline.review.Finding;
@@ -31,8 +34,15 @@ public final class ReviewReport {
     List<String> lines = new ArrayList<>();
     lines.add(reading.fileName());
     lines.addAll(account(reading));
-    review.ifPresent(answer -> lines.addAll(happened(answer)));
+    LogClock clock = clock(reading);
+    review.ifPresent(answer -> lines.addAll(happened(answer, clock)));
     return Quantities.plain(String.join(System.lineSeparator(), lines));
+  }
+
+  private LogClock clock(Reading reading) {
+    Instant start = reading.log().flatMap(Log::start).orElse(Instant.EPOCH);
+    boolean known = reading.log().map(log -> log.basis().startKnown()).orElse(true);
+    return new LogClock(start, known, shown);
   }
 
   private List<String> account(Reading reading) {
@@ -40,17 +50,7 @@ public final class ReviewReport {
     for (Problem problem : reading.problems()) {
       lines.addAll(TextTable.hanging("  ■", problem.sentence(), 4, WIDTH));
     }
-    reading
-        .log()
-        .ifPresent(
-            log ->
-                lines.add(
-                    "  "
-                        + log.start()
-                            .map(start -> shown.span(start, log.end().orElse(start)))
-                            .orElse("")
-                        + " "
-                        + shown.zone().getId()));
+    reading.log().ifPresent(log -> lines.add("  " + spanOf(log)));
     lines.add(
         "  "
             + words.say(
@@ -89,14 +89,22 @@ public final class ReviewReport {
     return lines;
   }
 
-  private List<String> happened(Review review) {
+  private String spanOf(Log log) {
+    Instant start = log.start().orElse(Instant.EPOCH);
+    return log.basis().startKnown()
+        ? shown.span(start, log.end().orElse(start)) + " " + shown.zone().getId()
+        : words.say("run.start-unknown", Shown.duration(log.time().duration_s()));
+  }
+
+  private List<String> happened(Review review, LogClock clock) {
     List<String> lines = new ArrayList<>();
     lines.add("");
     lines.add(words.say("run.phases"));
-    lines.addAll(TextTable.of(review.phases().stream().map(this::phase).toList()));
+    lines.addAll(TextTable.of(review.phases().stream().map(phase -> phase(phase, clock)).toList()));
     lines.add("");
     lines.add(words.say("run.endpoints"));
-    lines.addAll(TextTable.of(review.endpoints().stream().map(this::endpoint).toList()));
+    lines.addAll(
+        TextTable.of(review.endpoints().stream().map(end -> endpoint(end, clock)).toList()));
     lines.add("");
     lines.add(words.say("run.findings"));
     if (review.findings().isEmpty()) {
@@ -109,24 +117,24 @@ public final class ReviewReport {
               + " "
               + finding.kind().label()
               + ", "
-              + shown.span(finding.start(), finding.end()));
+              + clock.span(finding.start(), finding.end()));
       lines.addAll(TextTable.hanging("", finding.text(), 4, WIDTH));
     }
     return lines;
   }
 
-  private List<String> phase(Phase phase) {
+  private static List<String> phase(Phase phase, LogClock clock) {
     return List.of(
         "  " + phase.name().label(),
-        shown.moment(phase.start()),
+        clock.moment(phase.start()),
         Shown.duration(phase.duration_s()));
   }
 
-  private List<String> endpoint(Endpoint endpoint) {
+  private List<String> endpoint(Endpoint endpoint, LogClock clock) {
     return List.of(
         "  " + endpoint.vessel().orElseGet(() -> words.say("run.endpoint.load")),
         endpoint.method().label(),
-        endpoint.at().map(shown::moment).orElseGet(() -> words.say("run.endpoint.not-reached")),
+        endpoint.at().map(clock::moment).orElseGet(() -> words.say("run.endpoint.not-reached")),
         endpoint.confidence().label());
   }
 

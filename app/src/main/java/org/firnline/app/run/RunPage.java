@@ -86,9 +86,12 @@ class RunPage {
       Model model,
       Locale locale) {
     try {
-      OptionalDouble limit = criticalTemperature(critical);
       OptionalLong planId =
           plan.isBlank() ? OptionalLong.empty() : OptionalLong.of(Long.parseLong(plan));
+      OptionalDouble limit = criticalTemperature(critical);
+      if (limit.isEmpty() && planId.isPresent()) {
+        limit = views.criticalTemperature_K(planId.getAsLong());
+      }
       runs.judgeAgainst(id, planId, limit);
       return "redirect:/runs/" + id;
     } catch (QuantityFormatException e) {

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.firnline.app.reading.ReviewedRun;
 import org.firnline.logs.Log;
 import org.firnline.review.Phase;
@@ -33,15 +34,25 @@ class RunPicture {
   }
 
   /** The picture of a run whose log could be read. */
-  String json(ReviewedRun run, Log log, List<RunView.FindingRow> findings, Locale locale) {
+  String json(
+      ReviewedRun run,
+      Log log,
+      List<RunView.FindingRow> findings,
+      Optional<PlannedBands> planned,
+      Locale locale) {
     ObjectNode picture = JsonNodeFactory.instance.objectNode();
     Instant start = log.start().orElse(Instant.EPOCH);
     picture.put("zone", zone.getId());
-    picture.put("start_ms", start.toEpochMilli());
+    if (log.basis().startKnown()) {
+      picture.put("start_ms", start.toEpochMilli());
+    } else {
+      picture.putNull("start_ms");
+    }
     picture.put("duration_s", Math.max(1, log.time().duration_s()));
     panes(picture);
     picture.set("lines", PictureLines.of(log, 0, log.time().duration_s(), FIRST_PIXELS));
-    picture.putArray("bands");
+    ArrayNode bands = picture.putArray("bands");
+    planned.ifPresent(plan -> plan.draw(bands, start, locale));
     run.review().ifPresent(review -> describe(picture, review, start, locale));
     ArrayNode marks = picture.putArray("marks");
     for (RunView.FindingRow finding : findings) {

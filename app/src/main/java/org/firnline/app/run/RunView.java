@@ -40,7 +40,7 @@ record RunView(
    * A finding.
    *
    * @param number as on the picture
-   * @param state {@code stop}, {@code watch} or {@code note}
+   * @param state {@code stop}, {@code watch} or {@code noted}
    */
   record FindingRow(
       int number,

@@ -1,9 +1,13 @@
 package org.firnline.app.run;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.firnline.app.planfile.AnsweredPlan;
+import org.firnline.app.planfile.PlanFileReader;
 import org.firnline.app.reading.ReviewedRun;
 import org.firnline.app.run.RunView.EndpointRow;
 import org.firnline.app.run.RunView.FindingRow;
@@ -12,6 +16,7 @@ import org.firnline.app.run.RunView.PhaseRow;
 import org.firnline.app.store.KeptDryer;
 import org.firnline.app.store.KeptDryers;
 import org.firnline.app.store.KeptPlans;
+import org.firnline.app.words.LogClock;
 import org.firnline.app.words.Shown;
 import org.firnline.logs.Log;
 import org.firnline.review.Endpoint;
@@ -49,20 +54,53 @@ class RunViews {
   /** The page of a run whose log could be read. */
   RunView of(ReviewedRun run, Log log, Optional<Refused> refused, Locale locale) {
     Review review = run.review().orElseThrow();
-    List<FindingRow> findings = findings(review);
+    Instant start = log.start().orElse(Instant.EPOCH);
+    LogClock clock = new LogClock(start, log.basis().startKnown(), shown);
+    List<FindingRow> findings = findings(review, clock);
     return new RunView(
         run.run().id(),
         run.run().title(),
         dryers.find(run.run().dryerId()).map(KeptDryer::name).orElse(""),
-        log.start().map(start -> shown.span(start, log.end().orElse(start))).orElse(""),
+        log.basis().startKnown()
+            ? shown.span(start, log.end().orElse(start))
+            : words.getMessage(
+                "run.start-unknown",
+                new Object[] {Shown.duration(log.time().duration_s())},
+                locale),
         run.file(),
         summary(log, review, locale),
-        picture.json(run, log, findings, locale),
+        picture.json(run, log, findings, planned(run, review), locale),
         findings,
-        review.endpoints().stream().map(endpoint -> endpoint(endpoint, locale)).toList(),
-        review.phases().stream().map(this::phase).toList(),
+        review.endpoints().stream().map(endpoint -> endpoint(endpoint, clock, locale)).toList(),
+        review.phases().stream().map(phase -> phase(phase, clock)).toList(),
         accounts.of(run.reading(), locale),
         judged(run, review, refused));
+  }
+
+  /** The bands of the plan the run followed, once primary drying can be placed in the log. */
+  private Optional<PlannedBands> planned(ReviewedRun run, Review review) {
+    Optional<Instant> primary =
+        review.phases().stream()
+            .filter(phase -> phase.name() == Phase.Name.PRIMARY_DRYING)
+            .map(Phase::start)
+            .findFirst();
+    if (run.run().planId().isEmpty() || primary.isEmpty()) {
+      return Optional.empty();
+    }
+    return plans
+        .find(run.run().planId().getAsLong())
+        .flatMap(plan -> AnsweredPlan.of(plan.title(), plan.yaml()).answer())
+        .map(answer -> new PlannedBands(answer, primary.get(), words));
+  }
+
+  /** The critical temperature a plan works with. */
+  OptionalDouble criticalTemperature_K(long planId) {
+    return plans
+        .find(planId)
+        .flatMap(plan -> new PlanFileReader().read(plan.title(), plan.yaml()).input())
+        .map(input -> input.load().product().critical().temperature().best())
+        .map(OptionalDouble::of)
+        .orElseGet(OptionalDouble::empty);
   }
 
   /** A critical temperature that could not be used. */
@@ -87,7 +125,7 @@ class RunViews {
         refused.map(Refused::problem));
   }
 
-  private List<FindingRow> findings(Review review) {
+  private List<FindingRow> findings(Review review, LogClock clock) {
     List<FindingRow> rows = new ArrayList<>();
     for (Finding finding : review.findings()) {
       rows.add(
@@ -97,7 +135,7 @@ class RunViews {
               finding.kind().label(),
               finding.start(),
               finding.end(),
-              shown.span(finding.start(), finding.end()),
+              clock.span(finding.start(), finding.end()),
               finding.text(),
               finding.causes(),
               finding.nextTime(),
@@ -111,30 +149,30 @@ class RunViews {
     return switch (severity) {
       case ALARM -> "stop";
       case WATCH -> "watch";
-      case INFORMATION -> "note";
+      case INFORMATION -> "noted";
     };
   }
 
-  private EndpointRow endpoint(Endpoint endpoint, Locale locale) {
+  private EndpointRow endpoint(Endpoint endpoint, LogClock clock, Locale locale) {
     String load = words.getMessage("run.endpoint.load", null, locale);
     String notReached = words.getMessage("run.endpoint.not-reached", null, locale);
     return new EndpointRow(
         endpoint.vessel().orElse(load),
         endpoint.method().label(),
-        endpoint.at().map(shown::moment).orElse(notReached),
+        endpoint.at().map(clock::moment).orElse(notReached),
         endpoint
             .low()
-            .flatMap(low -> endpoint.high().map(high -> shown.span(low, high)))
+            .flatMap(low -> endpoint.high().map(high -> clock.span(low, high)))
             .orElse(""),
         endpoint.confidence().label(),
         endpoint.note());
   }
 
-  private PhaseRow phase(Phase phase) {
+  private static PhaseRow phase(Phase phase, LogClock clock) {
     return new PhaseRow(
         phase.name().label(),
-        shown.moment(phase.start()),
-        shown.moment(phase.end()),
+        clock.moment(phase.start()),
+        clock.moment(phase.end()),
         Shown.duration(phase.duration_s()),
         phase.confidence().label(),
         phase.reason());

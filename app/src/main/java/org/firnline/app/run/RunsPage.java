@@ -2,6 +2,7 @@ package org.firnline.app.run;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.firnline.app.reading.ReviewedRuns;
@@ -70,7 +71,8 @@ class RunsPage {
       model.addAttribute("unread", new Unread(file, reading));
       return refused(model, dryerId);
     }
-    long id = runs.add(titleOf(file), dryerId, file.id(), log.get().start());
+    Optional<Instant> started = log.filter(read -> read.basis().startKnown()).flatMap(Log::start);
+    long id = runs.add(titleOf(file), dryerId, file.id(), started);
     return new ModelAndView("redirect:/runs/" + id);
   }
 

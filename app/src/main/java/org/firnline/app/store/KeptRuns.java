@@ -52,7 +52,7 @@ public class KeptRuns {
         .optional();
   }
 
-  /** The run that started last on a dryer. */
+  /** The run that started last on a dryer; runs whose start is unknown come after all others. */
   public Optional<KeptRun> findLatest(long dryerId) {
     return database
         .sql(
@@ -61,7 +61,7 @@ public class KeptRuns {
                 + """
                  from run
                 where dryer_id = :dryer_id
-                order by coalesce(started_utc, added_utc) desc
+                order by started_utc is null, coalesce(started_utc, added_utc) desc, id desc
                 limit 1
                 """)
         .param("dryer_id", dryerId)

@@ -41,7 +41,7 @@ record TodayRow(
   /**
    * The worst finding.
    *
-   * @param state {@code stop}, {@code watch}, {@code note} or {@code pass}
+   * @param state {@code stop}, {@code watch} or {@code pass}
    * @param text what it is
    */
   record Worst(String state, String text) {}

@@ -36,6 +36,7 @@ class TodayRows {
   private final KeptDryers dryers;
   private final KeptRuns runs;
   private final ReviewedRuns reviewed;
+  private final PlannedFinish planned;
   private final Shown shown;
   private final MessageSource words;
   private final Clock clock;
@@ -44,12 +45,14 @@ class TodayRows {
       KeptDryers dryers,
       KeptRuns runs,
       ReviewedRuns reviewed,
+      PlannedFinish planned,
       Shown shown,
       MessageSource words,
       Clock clock) {
     this.dryers = dryers;
     this.runs = runs;
     this.reviewed = reviewed;
+    this.planned = planned;
     this.shown = shown;
     this.words = words;
     this.clock = clock;
@@ -69,10 +72,11 @@ class TodayRows {
     Review review = run.review().orElseThrow();
     Instant end = log.end().orElse(clock.instant());
     boolean over =
-        lastPhase(review).map(phase -> phase.name() == Phase.Name.BACKFILL).orElse(true)
+        !log.basis().startKnown()
+            || lastPhase(review).map(phase -> phase.name() == Phase.Name.BACKFILL).orElse(true)
             || Duration.between(end, clock.instant()).compareTo(RUN_IS_OVER) > 0;
     return over
-        ? finished(dryer, run, review, end, locale)
+        ? finished(dryer, run, log, review, locale)
         : running(dryer, run, log, review, locale);
   }
 
@@ -90,13 +94,17 @@ class TodayRows {
   }
 
   private TodayRow finished(
-      KeptDryer dryer, ReviewedRun run, Review review, Instant end, Locale locale) {
-    Optional<Instant> dry = endOfDrying(review);
+      KeptDryer dryer, ReviewedRun run, Log log, Review review, Locale locale) {
+    Instant end = log.end().orElse(clock.instant());
+    boolean known = log.basis().startKnown();
+    Optional<Instant> dry = known ? endOfDrying(review) : Optional.empty();
     return new TodayRow(
         dryer.name(),
         dryer.description(),
         say("today.doing.idle", locale),
-        say("today.since.finished", locale, shown.ago(end, clock.instant())),
+        known
+            ? say("today.since.finished", locale, shown.ago(end, clock.instant()))
+            : say("today.since.unknown", locale),
         Optional.of(link(run)),
         dry.map(at -> new Big(say("today.big.dry", locale), shown.clock(at), shown.day(at))),
         Optional.empty(),
@@ -112,6 +120,9 @@ class TodayRows {
     Instant end = log.end().orElse(now);
     Optional<Phase> phase = lastPhase(review);
     Optional<Instant> dry = endOfDrying(review);
+    Optional<Big> big =
+        dry.map(at -> new Big(say("today.big.dry", locale), shown.clock(at), shown.day(at)))
+            .or(() -> planned.of(run.run(), review).map(band -> finish(band, locale)));
     boolean stale = Duration.between(end, now).compareTo(staleAfter(log)) > 0;
     return new TodayRow(
         dryer.name(),
@@ -119,7 +130,7 @@ class TodayRows {
         phase.map(last -> last.name().label()).orElse(say("today.doing.running", locale)),
         phase.map(last -> say("today.since.phase", locale, shown.moment(last.start()))).orElse(""),
         Optional.of(link(run)),
-        dry.map(at -> new Big(say("today.big.dry", locale), shown.clock(at), shown.day(at))),
+        big,
         stale
             ? Optional.of(say("today.stale", locale, shown.moment(end), shown.ago(end, now)))
             : Optional.empty(),
@@ -127,6 +138,16 @@ class TodayRows {
         stale
             ? new Next(say("today.next.newer-log", locale), Optional.of("/runs"))
             : new Next(say("today.next.look", locale), Optional.of(address(run))));
+  }
+
+  private Big finish(PlannedFinish.Finish band, Locale locale) {
+    boolean sameDay = shown.date(band.low()).equals(shown.date(band.high()));
+    return new Big(
+        say("today.big.finish", locale),
+        shown.clock(band.low()) + " to " + shown.clock(band.high()),
+        sameDay
+            ? shown.day(band.high())
+            : say("today.big.days", locale, shown.day(band.low()), shown.day(band.high())));
   }
 
   private static Duration staleAfter(Log log) {

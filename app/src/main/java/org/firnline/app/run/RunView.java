@@ -60,8 +60,7 @@ record RunView(
       String what, String method, String at, String between, String confidence, String note) {}
 
   /** A phase. */
-  record PhaseRow(
-      String name, String from, String to, String duration, String confidence, String reason) {}
+  record PhaseRow(String name, String from, String duration, String confidence, String reason) {}
 
   /** How the file was read: facts first, then every guess, question and set-aside line. */
   record Account(

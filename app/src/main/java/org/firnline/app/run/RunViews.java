@@ -172,7 +172,6 @@ class RunViews {
     return new PhaseRow(
         phase.name().label(),
         clock.moment(phase.start()),
-        clock.moment(phase.end()),
         Shown.duration(phase.duration_s()),
         phase.confidence().label(),
         phase.reason());

@@ -19,6 +19,9 @@ final class LoadMarch {
   /** A front that covers less than this share of its way at once is not followed by depth. */
   private static final double FAST_ENOUGH = 0.2;
 
+  /** A load that gives off less than this share of its first rate has stalled. */
+  private static final double NEGLIGIBLE = 1e-9;
+
   private final LoadFronts fronts;
   private final SharedPressure shared;
   private final boolean[] running;
@@ -29,6 +32,7 @@ final class LoadMarch {
   private final DormandPrince5 steps;
   private final double[] moments;
   private double time;
+  private double startRate;
 
   /**
    * @param moments times at which a step must end, s; rising
@@ -61,6 +65,7 @@ final class LoadMarch {
   /** Steps until nothing is left to do and says why. */
   LoadOutcome run() {
     note();
+    startRate = shared.totalRate();
     Optional<LoadOutcome> stopped = stopped();
     double longest = quickest() / LEAST_STEPS;
     while (stopped.isEmpty()) {
@@ -80,7 +85,7 @@ final class LoadMarch {
     if (fronts.melts(running)) {
       return Optional.of(new LoadOutcome.Melts(time));
     }
-    return shared.totalRate() > 0
+    return shared.totalRate() > NEGLIGIBLE * startRate
         ? Optional.empty()
         : Optional.of(new LoadOutcome.NothingSublimes());
   }

@@ -1,6 +1,8 @@
 package org.firnline.lab;
 
 import org.firnline.evidence.Estimate;
+import org.firnline.evidence.InvalidInputException;
+import org.firnline.matter.solute.MaterialTemperature;
 
 /**
  * The temperature above which a frozen product loses its structure.
@@ -28,5 +30,28 @@ public record CriticalTemperature(Kind kind, Estimate temperature) {
         "critical temperature " + temperature.best() + " K",
         "must lie between 150 K and the melting point of ice, 273.16 K",
         "give for instance -31 °C");
+  }
+
+  /**
+   * A published limit of frozen product. A temperature that is only called safe is taken as one of
+   * collapse.
+   *
+   * @throws InvalidInputException if the value is one of the dry solid
+   */
+  public static CriticalTemperature published(MaterialTemperature value) {
+    Check.that(
+        value.property().limitsPrimaryDrying(),
+        "dry-transition",
+        "critical temperature",
+        "the glass transition of dry " + value.material(),
+        "limits secondary drying and storage, not frozen product",
+        "use its collapse, eutectic or freeze-concentrated value");
+    Kind kind =
+        switch (value.property()) {
+          case EUTECTIC -> Kind.EUTECTIC;
+          case GLASS_TRANSITION -> Kind.GLASS_TRANSITION;
+          default -> Kind.COLLAPSE;
+        };
+    return new CriticalTemperature(kind, value.temperature());
   }
 }

@@ -6,6 +6,7 @@ import org.hipparchus.optim.nonlinear.scalar.GoalType;
 import org.hipparchus.optim.univariate.BrentOptimizer;
 import org.hipparchus.optim.univariate.SearchInterval;
 import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
+import org.hipparchus.optim.univariate.UnivariatePointValuePair;
 
 /** Greatest value of a smooth function over an interval, ends included. */
 public final class Peak {
@@ -37,13 +38,22 @@ public final class Peak {
     return Math.max(greatest, refine(function, low + (best - 1) * step, low + (best + 1) * step));
   }
 
+  /** Where {@code function}, which has one peak on the interval, is greatest. */
+  public static double location(DoubleUnaryOperator function, double low, double high) {
+    return optimum(function, low, high).getPoint();
+  }
+
   private static double refine(DoubleUnaryOperator function, double low, double high) {
+    return optimum(function, low, high).getValue();
+  }
+
+  private static UnivariatePointValuePair optimum(
+      DoubleUnaryOperator function, double low, double high) {
     return new BrentOptimizer(1e-9, 1e-300)
         .optimize(
             new MaxEval(MOST_EVALUATIONS),
             new UnivariateObjectiveFunction(function::applyAsDouble),
             GoalType.MAXIMIZE,
-            new SearchInterval(low, high))
-        .getValue();
+            new SearchInterval(low, high));
   }
 }

@@ -26,7 +26,7 @@ public record HeatSupply(double coefficient, double temperature, Above above) {
     public static final Above NONE = new Above(0, 1, 273.16);
 
     /** Conductance through {@code area_m2} and a cake of {@code depth_m}, W/K. */
-    double conductance(double area_m2, double depth_m) {
+    public double conductance(double area_m2, double depth_m) {
       return coefficient == 0 ? 0 : area_m2 / (1 / coefficient + depth_m / cakeConductivity);
     }
   }

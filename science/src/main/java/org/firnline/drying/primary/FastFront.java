@@ -14,7 +14,10 @@ import org.firnline.matter.Water;
  */
 public final class FastFront {
 
-  /** A cubically converging step this small leaves about 1e-7 K, far below what the table does. */
+  /**
+   * A cubically converging step this small leaves about 1e-7 K; it shrinks with the gap between
+   * source and front, from which the rate follows.
+   */
   private static final double LAST_STEP_K = 0.02;
 
   /** Between a source and a front closer than this, heat loses too many digits to cancellation. */
@@ -54,14 +57,13 @@ public final class FastFront {
     if (Double.isInfinite(coupling)) {
       return warmest;
     }
-    double lastStep = LAST_STEP_K * Math.min(1, source_K - coldest_K);
     double front = Math.min(warmest, Math.max(coldest_K, guess_K));
     for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
       double next = ICE.improved(front, coupling, source_K, pressure_Pa);
       next = Math.min(warmest, Math.max(coldest_K, next));
       double moved = Math.abs(next - front);
       front = next;
-      if (moved <= lastStep) {
+      if (moved <= LAST_STEP_K * Math.min(1, source_K - next)) {
         break;
       }
     }

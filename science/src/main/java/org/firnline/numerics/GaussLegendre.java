@@ -19,7 +19,7 @@ public final class GaussLegendre {
   private GaussLegendre() {}
 
   /**
-   * The integral of {@code function} from {@code from} to {@code to}.
+   * The integral of {@code function} from {@code from} to {@code to}, in either direction.
    *
    * @param relative wanted agreement of two successive answers, for instance 1e-12
    */
@@ -27,6 +27,9 @@ public final class GaussLegendre {
       DoubleUnaryOperator function, double from, double to, double relative) {
     if (from == to) {
       return 0;
+    }
+    if (from > to) {
+      return -integrate(function, to, from, relative);
     }
     double coarse = panels(function, from, to, 1);
     for (int doubling = 1; doubling <= MOST_DOUBLINGS; doubling++) {

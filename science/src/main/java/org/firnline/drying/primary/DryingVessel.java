@@ -33,4 +33,10 @@ public record DryingVessel(FrontGeometry geometry, CakeResistance cake, double m
   public double vaporResistance(double depth_m) {
     return geometry.cakeResistance(cake, depth_m) + mouthResistance;
   }
+
+  /** This vessel with another fill and another cake, both as factors on the typical ones. */
+  public DryingVessel varied(double fillFactor, double resistanceFactor) {
+    return new DryingVessel(
+        geometry.filledBy(fillFactor), cake.times(resistanceFactor), mouthResistance);
+  }
 }

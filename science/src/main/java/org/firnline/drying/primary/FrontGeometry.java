@@ -38,4 +38,7 @@ public interface FrontGeometry {
 
   /** Ice in the vessel at the start, kg. */
   double iceMass();
+
+  /** The same vessel filled with {@code factor} times as much. */
+  FrontGeometry filledBy(double factor);
 }

@@ -10,4 +10,7 @@ public interface HeatSource {
    * @param pressure_Pa chamber pressure, 0 or more
    */
   HeatSupply at(double shelf_K, double pressure_Pa);
+
+  /** This source with its coefficient multiplied: a vessel that gets more or less of the heat. */
+  HeatSource times(double factor);
 }

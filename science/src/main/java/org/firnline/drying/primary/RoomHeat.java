@@ -19,4 +19,9 @@ public record RoomHeat(double coefficient, double temperature) implements HeatSo
   public HeatSupply at(double shelf_K, double pressure_Pa) {
     return new HeatSupply(coefficient, temperature, HeatSupply.Above.NONE);
   }
+
+  @Override
+  public RoomHeat times(double factor) {
+    return new RoomHeat(coefficient * factor, temperature);
+  }
 }

@@ -67,4 +67,10 @@ public record ShelfHeat(HeatTransfer transfer, Wall wall, Above above) implement
         wall.coefficient() == 0 ? shelf : shelf.withWall(wall.coefficient(), wall.temperature());
     return walled.withAbove(above.at(shelf_K));
   }
+
+  /** K_v times {@code factor}; wall and what is above stay as they are. */
+  @Override
+  public ShelfHeat times(double factor) {
+    return new ShelfHeat(transfer.times(factor), wall, above);
+  }
 }

@@ -135,6 +135,15 @@ public record Shell(
     return Math.sqrt(squared) - freeRadius;
   }
 
+  @Override
+  public Shell filledBy(double factor) {
+    double freeRadius = wallRadius - thickness;
+    double ring = wallRadius * wallRadius - freeRadius * freeRadius;
+    double newRadius = Math.sqrt(Math.max(0, wallRadius * wallRadius - factor * ring));
+    return new Shell(
+        iceMass * factor, wallRadius, wallRadius - newRadius, height, frozenConductivity, glass);
+  }
+
   private double frontRadius(double depth_m) {
     return wallRadius - thickness + depth_m;
   }

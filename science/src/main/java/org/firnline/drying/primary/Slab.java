@@ -72,4 +72,10 @@ public record Slab(
   public double depthAtDriedFraction(double fraction) {
     return fraction * thickness;
   }
+
+  @Override
+  public Slab filledBy(double factor) {
+    return new Slab(
+        iceMass * factor, thickness * factor, productArea, vesselArea, frozenConductivity);
+  }
 }

@@ -3,11 +3,16 @@ package org.firnline.matter.solute;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.stream.Stream;
 import org.firnline.evidence.Provenance;
 import org.firnline.evidence.Source;
+import org.firnline.golden.GoldenRow;
 import org.firnline.matter.solute.MaterialTemperature.Category;
 import org.firnline.matter.solute.MaterialTemperature.Property;
+import org.firnline.units.QuantityKind;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class PublishedTemperaturesTest {
 
@@ -30,6 +35,31 @@ class PublishedTemperaturesTest {
               boolean frozen = value.property().limitsPrimaryDrying();
               assertThat(value.temperature().best() < ZERO_CELSIUS).isEqualTo(frozen);
             });
+  }
+
+  static Stream<GoldenRow> reference() {
+    return GoldenRow.of("solute-temperatures.csv");
+  }
+
+  @ParameterizedTest
+  @MethodSource("reference")
+  void repeatTheReferenceWithItsStatus(GoldenRow row) {
+    Property property =
+        row.quantity().equals("Tg_dry") ? Property.DRY_GLASS_TRANSITION : Property.GLASS_TRANSITION;
+    assertThat(PublishedTemperatures.of(row.condition()))
+        .filteredOn(value -> value.property() == property)
+        .filteredOn(value -> status(value).label().endsWith(statusWord(row)))
+        .extracting(value -> value.temperature().best())
+        .anySatisfy(
+            kelvin ->
+                assertThat(kelvin)
+                    .isCloseTo(
+                        row.si(QuantityKind.TEMPERATURE),
+                        within(row.allowed(QuantityKind.TEMPERATURE))));
+  }
+
+  private static String statusWord(GoldenRow row) {
+    return row.status().equals("memory") ? "memory" : "source";
   }
 
   /** DeLuca, Kamat & Koida (1989): sucrose −28 °C, lactose −23 °C, and warmer with tert-butanol. */

@@ -16,8 +16,13 @@ public record Spread(double heatTransfer, double resistance, double fill) {
   public Spread {
     if (!(heatTransfer >= 0) || !(resistance >= 0) || !(fill >= 0 && fill < 0.3)) {
       throw new IllegalArgumentException(
-          "spreads %s, %s, %s: none may be negative, that of the fill must stay below 0.3"
-              .formatted(heatTransfer, resistance, fill));
+          "spreads "
+              + heatTransfer
+              + ", "
+              + resistance
+              + ", "
+              + fill
+              + ": none may be negative, that of the fill must stay below 0.3");
     }
   }
 }

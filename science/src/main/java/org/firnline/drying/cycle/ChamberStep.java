@@ -1,6 +1,6 @@
 package org.firnline.drying.cycle;
 
-import org.firnline.drying.dryer.VaporPath;
+import org.firnline.drying.primary.IceTable;
 import org.firnline.matter.Water;
 
 /**
@@ -16,6 +16,8 @@ final class ChamberStep {
   static final double LEAST_PA = 1e-3;
 
   private static final int HALVINGS = 48;
+
+  private static final IceTable ICE = IceTable.shared();
 
   private final CycleDryer machine;
   private final DryerState dryer;
@@ -65,7 +67,7 @@ final class ChamberStep {
   /** What duct and collector carry now; nothing below the vapor pressure of the collector's ice. */
   private double capability(double pressure_Pa) {
     double collector = Math.min(dryer.collector(), Water.TRIPLE_POINT_TEMPERATURE);
-    boolean above = pressure_Pa > VaporPath.floor(collector);
+    boolean above = pressure_Pa > ICE.pressure(collector);
     return above ? machine.path().rate(pressure_Pa) : 0;
   }
 

@@ -2,7 +2,6 @@ package org.firnline.drying.cycle;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.firnline.drying.primary.FastFront;
 import org.firnline.matter.Water;
 
@@ -131,8 +130,10 @@ final class CycleMarch {
   private static final double SUBLIMATION_HEAT = 2.84e6;
 
   private void note(double time, double rate) {
-    List<Double> products =
-        IntStream.of(watched).mapToObj(i -> Double.valueOf(all.bottom[i])).toList();
+    Double[] products = new Double[watched.length];
+    for (int i = 0; i < watched.length; i++) {
+      products[i] = all.bottom[watched[i]];
+    }
     moments.add(
         new CycleMoment(
             time,
@@ -142,7 +143,7 @@ final class CycleMarch {
             chamber.vaporShare(rate, time),
             dryer.collector(),
             rate,
-            products));
+            List.of(products)));
   }
 
   private double ice(int from) {

@@ -43,7 +43,7 @@ final class DryerState {
   private void advanceShelf(double middle, double end, double step_s) {
     if (isOn(Incident.Kind.POWER_CUT, middle)) {
       double room = dryer.surroundings().room();
-      shelf = room + (shelf - room) * Math.exp(-step_s / dryer.surroundings().shelfTime());
+      shelf = relaxed(shelf, room, step_s / dryer.surroundings().shelfTime());
       return;
     }
     double wanted = setPoint(end) + size(Incident.Kind.SHELF_OVERSHOOT, middle);
@@ -59,22 +59,28 @@ final class DryerState {
             && !isOn(Incident.Kind.COLLECTOR_STOP, middle);
     double goal = cold ? dryer.collector() : dryer.surroundings().room();
     double time = dryer.surroundings().collectorTime() / (cold ? 4 : 1);
-    collector = goal + (collector - goal) * Math.exp(-step_s / time);
+    collector = relaxed(collector, goal, step_s / time);
   }
 
   private void advanceGas(double middle, double step_s) {
     if (middle >= schedule.backfill()) {
-      gas = ATMOSPHERE_PA + (gas - ATMOSPHERE_PA) * Math.exp(-step_s / BACKFILL_TIME_S);
+      gas = relaxed(gas, ATMOSPHERE_PA, step_s / BACKFILL_TIME_S);
       return;
     }
     double inflow = inflow(middle);
     if (isPumping(middle)) {
       double rest = inflow / dryer.pumpingSpeed();
-      gas = rest + (gas - rest) * Math.exp(-step_s * dryer.pumpingSpeed() / dryer.volume());
+      gas = relaxed(gas, rest, step_s * dryer.pumpingSpeed() / dryer.volume());
     } else {
       gas += inflow * step_s / dryer.volume();
     }
     gas = Math.min(ATMOSPHERE_PA, gas);
+  }
+
+  /** Exponential approach; a value that has arrived stays. */
+  private static double relaxed(double value, double goal, double timeConstants) {
+    double gap = value - goal;
+    return Math.abs(gap) < 1e-9 * Math.abs(goal) ? goal : goal + gap * Math.exp(-timeConstants);
   }
 
   double setPoint(double time_s) {

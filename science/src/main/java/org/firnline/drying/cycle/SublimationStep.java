@@ -90,7 +90,9 @@ final class SublimationStep {
     double meanWarming = net / capacity * ending * second;
     double mean = Math.max(0, rate + perKelvin[i] * meanWarming);
     all.bottom[i] = bottom + warmed;
-    all.warmestIce[i] = Math.max(all.warmestIce[i], Math.max(all.front[i], all.bottom[i]));
+    if (mean > 0) {
+      all.warmestIce[i] = Math.max(all.warmestIce[i], Math.max(all.front[i], all.bottom[i]));
+    }
     dry(i, time_s, step_s, mean);
     double in = conductance * (source_K - bottom - meanWarming) * ending;
     return in - enthalpy * (rate + perKelvin[i] * meanWarming) * ending - capacity * warmed;

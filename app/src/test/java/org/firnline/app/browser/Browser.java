@@ -115,7 +115,6 @@ final class Browser implements AutoCloseable {
   void picture(String name) {
     try {
       Files.createDirectories(PICTURES);
-      Object height = run("return Math.ceil(document.documentElement.scrollHeight);");
       Map<String, Object> shot =
           driver.executeCdpCommand(
               "Page.captureScreenshot", Map.of("captureBeyondViewport", true, "format", "png"));
@@ -141,8 +140,8 @@ final class Browser implements AutoCloseable {
         .map(LogEntry::getMessage)
         .filter(message -> message.contains("Network.requestWillBeSent\""))
         .flatMap(message -> ADDRESS.matcher(message).results().map(found -> found.group(1)))
+        .filter(address -> address.matches("(http|ws|ftp)s?://.*"))
         .filter(address -> !address.startsWith("http://localhost:"))
-        .filter(address -> !address.startsWith("data:"))
         .toList();
   }
 

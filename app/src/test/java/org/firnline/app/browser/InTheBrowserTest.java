@@ -58,7 +58,7 @@ class InTheBrowserTest {
     browser = Browser.wide(width);
     browser.open(home);
     assertThat(browser.all(".dryer")).hasSize(3);
-    assertThat(browser.textOf(".dryers")).contains("Fen 1", "Fen 2", "Fen 3", "Primary drying");
+    assertThat(browser.textOf(".dryers")).contains("Fen 1", "Fen 2", "Fen 3", "primary drying");
     assertThat(browser.textOf("body")).contains("Invented data of the Harrow Fen Collection");
     assertThat(browser.scrollsSideways()).isFalse();
     browser.picture("today-" + width);

@@ -1,0 +1,177 @@
+package org.firnline.app.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.firnline.app.demo.HarrowFenCollection;
+import org.firnline.app.store.DataFolder;
+import org.firnline.app.web.WebApplication;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.springframework.context.ConfigurableApplicationContext;
+
+/** A person with a browser plans a run and reviews a log, at a desk and with a phone. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class InTheBrowserTest {
+  @TempDir private static Path folder;
+
+  private ConfigurableApplicationContext served;
+  private String home;
+  private Browser browser;
+
+  @BeforeAll
+  void serve() {
+    served = WebApplication.start(new DataFolder(folder), 0);
+    served.getBean(HarrowFenCollection.class).fill();
+    home = WebApplication.address(served);
+  }
+
+  @AfterAll
+  void stop() {
+    served.close();
+  }
+
+  @AfterEach
+  void nothingWentWrong() {
+    if (browser != null) {
+      try {
+        assertThat(browser.complaints()).isEmpty();
+        assertThat(browser.requestsElsewhere()).isEmpty();
+      } finally {
+        browser.close();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1280, 390})
+  void today_says_what_every_dryer_does(int width) throws IOException {
+    browser = Browser.wide(width);
+    browser.open(home);
+    assertThat(browser.all(".dryer")).hasSize(3);
+    assertThat(browser.textOf(".dryers")).contains("Fen 1", "Fen 2", "Fen 3", "primary drying");
+    assertThat(browser.textOf("body")).contains("Invented data of the Harrow Fen Collection");
+    assertThat(browser.scrollsSideways()).isFalse();
+    browser.picture("today-" + width);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1280, 390})
+  void a_plan_answers_while_it_is_typed(int width) throws IOException {
+    browser = Browser.wide(width);
+    browser.open(home + "plan");
+    String first = browser.textOf(".headline-done");
+    assertThat(first).startsWith("Dry ");
+    browser.waitFor("the window map", () -> browser.all(".map-canvas").size() == 1);
+    type("vessel.fill", "2 mL");
+    browser.waitFor("a shorter run", () -> !browser.textOf(".headline-done").equals(first));
+    type("recipe.shelf", "-20");
+    type("recipe.pressure", "80 mTorr");
+    browser.waitFor("the hold", () -> browser.textOf(".headline").contains("−20.0"));
+    assertThat(browser.textOf(".headline")).contains("Your hold", "11");
+    assertThat(browser.textOf(".checks")).contains("too warm");
+    assertThat(browser.scrollsSideways()).isFalse();
+    browser.picture("plan-" + width);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1280, 390})
+  void what_cannot_be_used_is_said_beside_the_field_and_stays(int width) throws IOException {
+    browser = Browser.wide(width);
+    browser.open(home + "plan");
+    browser.waitFor("the window map", () -> browser.all(".map-canvas").size() == 1);
+    type("vessel.fill", "3 bananas");
+    browser.waitFor(
+        "the problem", () -> browser.all("[data-path='vessel.fill'] .problem").size() == 1);
+    assertThat(field("vessel.fill").getDomProperty("value")).isEqualTo("3 bananas");
+    assertThat(browser.all(".map-canvas")).hasSize(1);
+    browser.picture("plan-problem-" + width);
+    type("vessel.fill", "3 mL");
+    browser.waitFor("no problem", () -> browser.all(".questions .problem").isEmpty());
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1280})
+  void the_recipe_moves_in_the_map_by_keyboard(int width) throws IOException {
+    browser = Browser.wide(width);
+    browser.open(home + "plan");
+    WebElement map = browser.the(".map-stage");
+    map.sendKeys(Keys.ARROW_UP);
+    browser.waitFor("a chosen hold", () -> browser.textOf(".headline").contains("Your hold"));
+    assertThat(field("recipe.shelf").getDomProperty("value")).contains("°C");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1280, 390})
+  void a_plan_is_saved_and_opened_again(int width) throws IOException {
+    browser = Browser.wide(width);
+    browser.open(home + "plan");
+    browser.waitFor("the window map", () -> browser.all(".map-canvas").size() == 1);
+    browser.the("#plan-title").sendKeys("Heather honey, " + width);
+    browser.run("document.querySelector('#plan-form button.first').click()");
+    browser.waitFor("the saved plan", () -> browser.address().matches(".*/plan/[0-9]+"));
+    assertThat(browser.the("#plan-title").getDomProperty("value"))
+        .isEqualTo("Heather honey, " + width);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1280, 390})
+  void a_log_is_brought_in_and_reviewed(int width) throws IOException {
+    browser = Browser.wide(width);
+    Path log = folder.resolve("given-" + width + ".csv");
+    try (var given = InTheBrowserTest.class.getResourceAsStream("/demo/log05-quoted-missing.csv")) {
+      String text = new String(given.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+      Files.writeString(log, text.replace("HFC-88", "HFC-" + width));
+    }
+    browser.open(home + "runs");
+    browser.picture("runs-" + width);
+    browser.the("#log").sendKeys(log.toString());
+    browser.the("#drop button").click();
+    browser.waitFor("the run", () -> browser.address().matches(".*/runs/[0-9]+"));
+    browser.waitFor("the picture", () -> browser.all(".chart-canvas").size() == 1);
+    assertThat(browser.textOf(".findings")).contains("product above critical temperature");
+    assertThat(browser.all(".chart-badges .badge")).isNotEmpty();
+    browser.all("[data-finding]").get(0).click();
+    assertThat(browser.all(".finding-list > li.chosen")).hasSize(1);
+    browser.the("[data-zoom=reset]").click();
+    browser.the(".chart-stage").sendKeys("+", Keys.ARROW_RIGHT);
+    assertThat(browser.textOf(".chart-readout")).contains("min");
+    browser.the(".chart-stage").sendKeys("0");
+    assertThat(browser.scrollsSideways()).isFalse();
+    browser.picture("run-" + width);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {390})
+  void a_file_that_is_no_log_is_kept_and_said_so(int width) throws IOException {
+    browser = Browser.wide(width);
+    Path letter = Files.writeString(folder.resolve("letter.txt"), "Dear colleague,\n");
+    browser.open(home + "runs");
+    browser.the("#log").sendKeys(letter.toString());
+    browser.the("#drop button").click();
+    browser.waitFor("the words", () -> browser.all("#drop-problem").size() == 1);
+    assertThat(browser.textOf("#drop-problem")).contains("letter.txt", "kept");
+    browser.picture("runs-problem-" + width);
+    // The answer says 422, which the browser notes; nothing else may be wrong.
+    assertThat(browser.complaints()).allMatch(text -> text.contains("422"));
+  }
+
+  private WebElement field(String path) {
+    return browser.the("[name='" + path + "']");
+  }
+
+  private void type(String path, String text) {
+    WebElement field = field(path);
+    field.clear();
+    field.sendKeys(text);
+  }
+}

@@ -1,0 +1,27 @@
+package org.firnline.app.solve;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Every kind of question the batch door answers. */
+final class CaseKinds {
+
+  private static final Map<String, CaseKind> KINDS =
+      new TreeMap<>(
+          Map.ofEntries(
+              Map.entry("property", new PropertyCase()),
+              Map.entry("frozen-product", new FrozenProductCase()),
+              Map.entry("primary", new PrimaryCase())));
+
+  private CaseKinds() {}
+
+  static Optional<CaseKind> find(String kind) {
+    return Optional.ofNullable(KINDS.get(kind));
+  }
+
+  /** The known kinds, in a sentence. */
+  static String known() {
+    return String.join(", ", KINDS.keySet());
+  }
+}

@@ -12,7 +12,12 @@ final class CaseKinds {
           Map.ofEntries(
               Map.entry("property", new PropertyCase()),
               Map.entry("frozen-product", new FrozenProductCase()),
-              Map.entry("primary", new PrimaryCase())));
+              Map.entry("primary", new PrimaryCase()),
+              Map.entry("dryer", new DryerCase()),
+              Map.entry("coupled", new CoupledCase()),
+              Map.entry("pressure-roots", new PressureRootsCase()),
+              Map.entry("batch-gauge", new BatchGaugeCase()),
+              Map.entry("recipe", new RecipeCase())));
 
   private CaseKinds() {}
 

@@ -2,7 +2,10 @@ package org.firnline.app.solve;
 
 import org.firnline.drying.primary.DryingVessel;
 import org.firnline.drying.primary.FrontGeometry;
+import org.firnline.drying.primary.HeatSource;
 import org.firnline.drying.primary.HeatSupply;
+import org.firnline.drying.primary.RoomHeat;
+import org.firnline.drying.primary.ShelfHeat;
 import org.firnline.drying.primary.Shell;
 import org.firnline.drying.primary.Slab;
 import org.firnline.lab.CakeResistance;
@@ -74,21 +77,29 @@ final class ProductInputs {
     return new DryingVessel(geometry(inputs), cake(inputs), inputs.number("mouth", 0));
   }
 
-  /** The heat sources of a vessel: shelf or room, wall and warm surface above. */
+  /** What warms a vessel, whatever shelf and pressure will be. */
+  static HeatSource heat(CaseInputs inputs) {
+    if (isShell(inputs)) {
+      return new RoomHeat(inputs.number("h_room"), inputs.number("room"));
+    }
+    ShelfHeat.Wall wall =
+        inputs.has("k_side")
+            ? new ShelfHeat.Wall(inputs.number("k_side"), inputs.number("t_wall"))
+            : ShelfHeat.Wall.NONE;
+    return new ShelfHeat(heatTransfer(inputs), wall, above(inputs));
+  }
+
+  private static ShelfHeat.Above above(CaseInputs inputs) {
+    return inputs.has("h_top")
+        ? new ShelfHeat.Above.Fixed(
+            new HeatSupply.Above(
+                inputs.number("h_top"), inputs.number("k_cake"), inputs.number("t_top")))
+        : ShelfHeat.Above.NONE;
+  }
+
+  /** The heat sources of a vessel at constant settings. */
   static HeatSupply supply(CaseInputs inputs, double pressure_Pa) {
-    HeatSupply supply =
-        isShell(inputs)
-            ? new HeatSupply(inputs.number("h_room"), inputs.number("room"), HeatSupply.Above.NONE)
-            : HeatSupply.fromShelf(heatTransfer(inputs), inputs.number("shelf"), pressure_Pa);
-    if (inputs.has("k_side")) {
-      supply = supply.withWall(inputs.number("k_side"), inputs.number("t_wall"));
-    }
-    if (inputs.has("h_top")) {
-      supply =
-          supply.withAbove(
-              new HeatSupply.Above(
-                  inputs.number("h_top"), inputs.number("k_cake"), inputs.number("t_top")));
-    }
-    return supply;
+    double shelf = isShell(inputs) ? inputs.number("room") : inputs.number("shelf");
+    return heat(inputs).at(shelf, pressure_Pa);
   }
 }

@@ -50,6 +50,11 @@ final class CaseAnswer {
 
   /** Stands for a number that does not exist. */
   enum Undefined {
-    VALUE
+    VALUE;
+
+    @Override
+    public String toString() {
+      return "undefined";
+    }
   }
 }

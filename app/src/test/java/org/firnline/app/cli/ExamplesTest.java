@@ -1,0 +1,59 @@
+package org.firnline.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
+
+/** What the manual and the README tell people to type does what they say. */
+class ExamplesTest {
+  private static final Path EXAMPLES = Path.of("..", "docs", "examples");
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int type(String... words) {
+    CommandLine command = FirnlineCommand.commandLine();
+    command.setOut(new PrintWriter(out));
+    command.setErr(new PrintWriter(err));
+    return command.execute(words);
+  }
+
+  private static String example(String name) {
+    return EXAMPLES.resolve(name).toString();
+  }
+
+  @Test
+  void plansTheBogMyrtleExtract() {
+    assertThat(type("plan", example("bog-myrtle.yaml"))).isZero();
+    assertThat(out.toString()).contains("°C").contains("Pa");
+  }
+
+  @Test
+  void plansInJsonWithUnitsInTheKeys() {
+    assertThat(type("plan", example("bog-myrtle.yaml"), "--json")).isZero();
+    assertThat(out.toString()).contains("\"shelf_K\"").contains("\"pressure_Pa\"");
+  }
+
+  @Test
+  void reviewsTheShelfOvershootAgainstThePlan() {
+    int exit = type("review", example("shelf-overshoot.csv"), "--plan", example("bog-myrtle.yaml"));
+    assertThat(exit).isEqualTo(FirnlineCommand.STOP_LINE);
+    assertThat(out.toString()).contains("critical temperature");
+  }
+
+  @Test
+  void solvesTheExampleCases() {
+    assertThat(type("solve", example("cases.json"), "--json")).isZero();
+    assertThat(out.toString()).contains("\"drying_time_s\"").doesNotContain("refused");
+  }
+
+  @Test
+  void saysThatAFileIsMissing() {
+    assertThat(type("solve", example("nowhere.json"))).isEqualTo(FirnlineCommand.BAD_INPUT);
+    assertThat(err.toString()).contains("nowhere.json");
+  }
+}

@@ -14,7 +14,13 @@ import picocli.CommandLine.Spec;
     versionProvider = Version.class,
     description = "Plans, reviews and records freeze-drying runs.",
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {DemoCommand.class, ServeCommand.class, PlanCommand.class, ReviewCommand.class, SolveCommand.class},
+    subcommands = {
+      DemoCommand.class,
+      ServeCommand.class,
+      PlanCommand.class,
+      ReviewCommand.class,
+      SolveCommand.class
+    },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:fine",

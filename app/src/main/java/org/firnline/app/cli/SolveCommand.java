@@ -4,10 +4,12 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.firnline.app.solve.CaseFile;
 import org.firnline.app.solve.CaseJson;
 import org.firnline.app.solve.SolvedCase;
 import org.firnline.evidence.InvalidInputException;
+import org.firnline.evidence.Problem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -47,7 +49,8 @@ final class SolveCommand implements Callable<Integer> {
     try {
       return CaseFile.parse(GivenFile.name(file), GivenFile.text(file));
     } catch (InvalidInputException e) {
-      throw new BadInput(e.getMessage());
+      throw new BadInput(
+          e.problems().stream().map(Problem::sentence).collect(Collectors.joining("\n")));
     }
   }
 

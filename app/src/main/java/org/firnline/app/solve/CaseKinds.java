@@ -17,7 +17,8 @@ final class CaseKinds {
               Map.entry("coupled", new CoupledCase()),
               Map.entry("pressure-roots", new PressureRootsCase()),
               Map.entry("batch-gauge", new BatchGaugeCase()),
-              Map.entry("recipe", new RecipeCase())));
+              Map.entry("recipe", new RecipeCase()),
+              Map.entry("monte-carlo", new MonteCarloCase())));
 
   private CaseKinds() {}
 

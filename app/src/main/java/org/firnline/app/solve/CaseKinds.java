@@ -18,7 +18,8 @@ final class CaseKinds {
               Map.entry("pressure-roots", new PressureRootsCase()),
               Map.entry("batch-gauge", new BatchGaugeCase()),
               Map.entry("recipe", new RecipeCase()),
-              Map.entry("monte-carlo", new MonteCarloCase())));
+              Map.entry("monte-carlo", new MonteCarloCase()),
+              Map.entry("best-point", new BestPointCase())));
 
   private CaseKinds() {}
 

@@ -19,7 +19,12 @@ final class CaseKinds {
               Map.entry("batch-gauge", new BatchGaugeCase()),
               Map.entry("recipe", new RecipeCase()),
               Map.entry("monte-carlo", new MonteCarloCase()),
-              Map.entry("best-point", new BestPointCase())));
+              Map.entry("best-point", new BestPointCase()),
+              Map.entry("secondary", new SecondaryCase()),
+              Map.entry("closed-form", new ClosedFormCase()),
+              Map.entry("pressure-rise", new PressureRiseCase()),
+              Map.entry("leak", new LeakCase()),
+              Map.entry("ice-run", new IceRunCase())));
 
   private CaseKinds() {}
 

@@ -1,10 +1,12 @@
 package org.firnline.logs;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import org.firnline.logs.channel.Channel;
 import org.firnline.logs.channel.Confidence;
+import org.firnline.logs.channel.Quality;
 import org.firnline.logs.channel.Role;
 import org.firnline.logs.channel.Series;
 import org.firnline.logs.layout.ColumnFacts;
@@ -16,6 +18,9 @@ import org.firnline.logs.layout.UnitSpellings;
 import org.firnline.logs.layout.ValueShape;
 import org.firnline.logs.layout.Vocabulary;
 import org.firnline.logs.table.ColumnBuilder;
+import org.firnline.logs.table.LineNumbers;
+import org.firnline.logs.table.RowLedger;
+import org.firnline.logs.table.TableContents;
 
 /** Makes channels of columns: decides roles and units, and says what it guessed or must ask. */
 final class ChannelReading {
@@ -23,9 +28,17 @@ final class ChannelReading {
   private final UnitSpellings units;
   private final RoleFinder roles;
   private final ReadingNotes notes;
+  private final RowLedger ledger;
+  private final LineNumbers lines;
 
   ChannelReading(
-      ReadingChoices choices, Vocabulary vocabulary, UnitSpellings units, ReadingNotes notes) {
+      ReadingChoices choices,
+      Vocabulary vocabulary,
+      UnitSpellings units,
+      ReadingNotes notes,
+      TableContents contents) {
+    this.ledger = contents.ledger();
+    this.lines = contents.lines();
     this.choices = choices;
     this.units = units;
     this.roles = new RoleFinder(vocabulary, units);
@@ -38,19 +51,18 @@ final class ChannelReading {
         columns.stream()
             .filter(column -> !(column.heading().header().isEmpty() && column.cells().isEmpty()))
             .toList();
-    List<RoleVerdict> verdicts = new ArrayList<>();
-    for (ColumnSource column : used) {
-      verdicts.add(verdict(column));
-    }
-    List<RoleVerdict> settled = new GaugeKinds().settle(verdicts, used);
+    List<ColumnFacts> facts = used.stream().map(this::facts).toList();
+    List<RoleVerdict> found = facts.stream().map(roles::find).toList();
+    List<RoleVerdict> proposed = new ProposedRoles(roles).propose(found, facts);
+    List<RoleVerdict> settled = new GaugeKinds().settle(proposed, used);
     List<Channel> channels = new ArrayList<>();
     for (int i = 0; i < used.size(); i++) {
-      channels.add(channel(used.get(i), settled.get(i)));
+      channels.add(channel(used.get(i), chosen(used.get(i), settled.get(i))));
     }
     return channels;
   }
 
-  private RoleVerdict verdict(ColumnSource column) {
+  private ColumnFacts facts(ColumnSource column) {
     ColumnHeading heading = column.heading();
     ColumnBuilder cells = column.cells();
     Optional<ColumnUnit> written =
@@ -58,8 +70,7 @@ final class ChannelReading {
     ColumnHeading full = written.isPresent() ? heading.withUnit(written.get()) : heading;
     Optional<ValueShape> shape =
         cells.isText() ? Optional.empty() : ValueShape.of(cells.numbers(1, 0));
-    RoleVerdict found = roles.find(new ColumnFacts(full, cells.isText(), shape));
-    return chosen(column, found);
+    return new ColumnFacts(full, cells.isText(), shape);
   }
 
   private RoleVerdict chosen(ColumnSource column, RoleVerdict found) {
@@ -94,7 +105,7 @@ final class ChannelReading {
     }
     double scale = verdict.unit().map(ColumnUnit::factor).orElse(heading.scale());
     double offset = verdict.unit().map(ColumnUnit::offset).orElse(0.0);
-    Series series = cells.numbers(scale, offset);
+    Series series = withoutSentinels(column, verdict, cells.numbers(scale, offset));
     String unit =
         verdict
             .unit()
@@ -108,6 +119,18 @@ final class ChannelReading {
         verdict.unitConfidence(),
         series,
         List.of());
+  }
+
+  private Series withoutSentinels(ColumnSource column, RoleVerdict verdict, Series series) {
+    BitSet found = new NumericSentinels().find(series, verdict.role().dimension());
+    for (int row = found.nextSetBit(0); row >= 0; row = found.nextSetBit(row + 1)) {
+      ledger.flag(
+          row,
+          lines.lineOf(row),
+          column.key(),
+          "open sensor: the number stands for no sensor, or none can show it");
+    }
+    return found.isEmpty() ? series : series.flagged(found, Quality.OPEN_SENSOR);
   }
 
   private void explain(ColumnSource column, String name, RoleVerdict verdict) {
@@ -128,7 +151,13 @@ final class ChannelReading {
           verdict.unitConfidence(),
           choice);
     }
-    if (verdict.role() == Role.UNKNOWN) {
+    boolean proposed = verdict.roleConfidence() == Confidence.LOW && verdict.role() != Role.UNKNOWN;
+    if (proposed) {
+      ask(
+          "Is \"" + name + "\" the " + verdict.role().label() + "?",
+          verdict.role().label(),
+          choice);
+    } else if (verdict.role() == Role.UNKNOWN) {
       ask("What does \"" + name + "\" measure?", "unknown", choice);
     } else if (verdict.unit().isPresent() && verdict.unitConfidence() == Confidence.LOW) {
       ask(

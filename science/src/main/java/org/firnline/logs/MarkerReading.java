@@ -9,6 +9,8 @@ import org.firnline.logs.channel.Channel;
 import org.firnline.logs.channel.Quality;
 import org.firnline.logs.channel.Role;
 import org.firnline.logs.channel.TimeAxis;
+import org.firnline.logs.layout.SampleLine;
+import org.firnline.logs.layout.TableFinder;
 import org.firnline.logs.stamp.ClockChange;
 import org.firnline.logs.table.LineMark;
 import org.firnline.logs.table.LineNumbers;
@@ -16,6 +18,7 @@ import org.firnline.logs.table.LineNumbers;
 /** Makes markers of lines in words, of text and step channels, and of clock changes. */
 final class MarkerReading {
   private static final int MOST_PER_CHANNEL = 5_000;
+  private static final double ALWAYS = 0.95;
 
   private final TimeAxis time;
   private final LineNumbers lines;
@@ -24,6 +27,18 @@ final class MarkerReading {
   MarkerReading(TimeAxis time, LineNumbers lines) {
     this.time = time;
     this.lines = lines;
+  }
+
+  /** Adds remarks that stand before the table: they hold when it starts. */
+  void addRemarks(List<SampleLine> preamble) {
+    for (SampleLine line : preamble) {
+      if (TableFinder.isRemark(line) && time.size() > 0) {
+        String text = line.text().strip().replaceFirst("^(#|//)+\\s*", "");
+        LineMark.Kind kind = LineMark.kindOf(text);
+        markers.add(
+            new Marker(time.instant(0), line.number(), Marker.Kind.valueOf(kind.name()), text));
+      }
+    }
   }
 
   /** Adds lines in words. */
@@ -83,7 +98,10 @@ final class MarkerReading {
   /** A column that always says something tells states; one that rarely does tells events. */
   private void addTexts(Channel channel) {
     int spoken = channel.series().goodCount();
-    boolean isState = spoken > 0.5 * time.size();
+    boolean isState = spoken > ALWAYS * time.size();
+    if (isState && channel.labels().size() == 1 && !markers.isEmpty()) {
+      return;
+    }
     double last = Double.NaN;
     int added = 0;
     for (int i = 0; i < time.size() && added < MOST_PER_CHANNEL; i++) {

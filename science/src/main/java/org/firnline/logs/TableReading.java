@@ -6,7 +6,6 @@ import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.firnline.evidence.Problem;
 import org.firnline.logs.channel.Channel;
@@ -118,9 +117,9 @@ final class TableReading {
 
   /** The delimiter a first line such as "sep=;" announces. */
   private static Optional<Character> announced(List<SampleLine> sample) {
-    String first = sample.get(0).text().replace("\uFEFF", "").strip();
-    boolean announces = first.toLowerCase(Locale.ROOT).matches("\"?sep=.\"?");
-    return announces ? Optional.of(first.replace("\"", "").charAt(4)) : Optional.empty();
+    String first = sample.get(0).text().replace("\uFEFF", "").stripLeading().replace("\"", "");
+    boolean announces = TableFinder.isAnnouncement(sample.get(0)) && first.length() > 4;
+    return announces ? Optional.of(first.charAt(4)) : Optional.empty();
   }
 
   private Reading readTable(EncodingVerdict encoding, TableShape shape, Charset charset)
@@ -207,9 +206,10 @@ final class TableReading {
       }
     }
     List<Channel> channels =
-        new ChannelReading(choices, vocabulary, units, notes).channels(columns);
+        new ChannelReading(choices, vocabulary, units, notes, contents).channels(columns);
     TimeAxis time = TimeAxis.of(placed.times().line().toArray());
     MarkerReading markers = new MarkerReading(time, contents.lines());
+    markers.addRemarks(shape.preamble());
     markers.addMarks(contents.marks());
     markers.addClockChanges(placed.times().changes());
     markers.addChannels(channels);

@@ -23,6 +23,7 @@ import org.firnline.logs.table.TimeCells;
 
 /** Decides what the time cells of a file mean, and says what it had to guess or must ask. */
 final class TimeReading {
+  private static final ZoneId UTC = ZoneId.of("UTC");
   private static final Instant ASSUMED_START = Instant.EPOCH;
   private static final double ASSUMED_INTERVAL_S = 60;
 
@@ -84,7 +85,7 @@ final class TimeReading {
 
   private ZoneId zone(StampColumn stamps, TimePlan plan, List<ColumnHeading> headings) {
     if (stamps.size() > 0 && stamps.offset_min(0) != Stamp.NO_OFFSET) {
-      return ZoneOffset.UTC;
+      return UTC;
     }
     return localZone(plan, headings);
   }
@@ -112,7 +113,7 @@ final class TimeReading {
         "UTC",
         "zone");
     notes.guess("zone", "UTC", "the file names none; assumed", Confidence.LOW, "zone");
-    return ZoneOffset.UTC;
+    return UTC;
   }
 
   private static Optional<ZoneId> zoneIn(String header) {
@@ -173,9 +174,9 @@ final class TimeReading {
     FigureTimes meaning = FigureTimes.judge(figures, unit_s, word, preamble.interval_s(units));
     long[] millis = meaning.toMillis(figures);
     if (meaning.kind() == FigureTimes.Kind.EPOCH) {
-      UtcTimes times = new ClockLine(ZoneOffset.UTC, false).place(millis, meaning.rule());
+      UtcTimes times = new ClockLine(UTC, false).place(millis, meaning.rule());
       notes.guess("time", meaning.rule(), "size of the figures", meaning.confidence(), "start");
-      return new Placed(times, new TimeBasis(ZoneOffset.UTC, meaning.rule(), true));
+      return new Placed(times, new TimeBasis(UTC, meaning.rule(), true));
     }
     if (meaning.kind() == FigureTimes.Kind.SERIAL) {
       ZoneId zone = localZone(plan, headings);
@@ -244,8 +245,8 @@ final class TimeReading {
       utc[i] = zero + millis[i];
     }
     String full = rule + (known ? " from " + start : ", start assumed");
-    UtcTimes times = new ClockLine(ZoneOffset.UTC, false).place(utc, full);
-    return new Placed(times, new TimeBasis(ZoneOffset.UTC, full, known));
+    UtcTimes times = new ClockLine(UTC, false).place(utc, full);
+    return new Placed(times, new TimeBasis(UTC, full, known));
   }
 
   /**

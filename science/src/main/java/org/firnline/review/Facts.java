@@ -17,6 +17,7 @@ import org.firnline.review.signal.Grid;
  * @param ratio the ratio of the two gauges; empty without both
  * @param loadEnds ends of ice of the load
  * @param rises stretches of raised pressure
+ * @param faults thermometers that fail
  * @param limit the critical temperature
  * @param excursions above it
  */
@@ -30,6 +31,7 @@ record Facts(
     Optional<GaugeRatio.Ratio> ratio,
     List<Endpoint> loadEnds,
     List<PressureRise> rises,
+    List<SensorFault> faults,
     CriticalTemperature limit,
     List<Excursion> excursions) {
   Facts {
@@ -39,6 +41,7 @@ record Facts(
     ends = List.copyOf(ends);
     loadEnds = List.copyOf(loadEnds);
     rises = List.copyOf(rises);
+    faults = List.copyOf(faults);
     excursions = List.copyOf(excursions);
   }
 

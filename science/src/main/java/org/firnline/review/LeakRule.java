@@ -21,15 +21,26 @@ final class LeakRule implements FindingRule {
       return findings;
     }
     for (PressureRise rise : facts.rises()) {
-      boolean slow = rise.duration_s(facts.grid()) >= LONG_S;
-      boolean vacuum = rise.peak_Pa() < PressureRise.TRIPLE_POINT_PA;
-      double fall = RatioFall.during(facts, ratio.get(), rise);
-      if (slow && vacuum && fall > FALLS) {
+      if (isLeak(facts, rise)) {
         findings.add(leak(facts, rise));
-        findings.add(notTheEnd(facts, ratio.get(), rise, fall));
+        findings.add(
+            notTheEnd(facts, ratio.get(), rise, RatioFall.during(facts, ratio.get(), rise)));
       }
     }
     return findings;
+  }
+
+  /** Whether the gauges show that what raises the pressure is not vapor. */
+  static boolean isLeak(Facts facts, PressureRise rise) {
+    boolean slow = rise.duration_s(facts.grid()) >= LONG_S;
+    boolean vacuum = rise.peak_Pa() < PressureRise.TRIPLE_POINT_PA;
+    return slow
+        && vacuum
+        && facts
+            .ratio()
+            .filter(GaugeRatio.Ratio::hasPlateau)
+            .filter(ratio -> RatioFall.during(facts, ratio, rise) > FALLS)
+            .isPresent();
   }
 
   private static Finding leak(Facts facts, PressureRise rise) {

@@ -14,6 +14,15 @@ public final class Reviewer {
           new ShelfOvershootRule(),
           new LeakRule(),
           new OpenedRule(),
+          new VacuumLostRule(),
+          new PressureFloatsRule(),
+          new CollectorRule(),
+          new GapRule(),
+          new ClockRule(),
+          new SensorRule(),
+          new SensorOffsetRule(),
+          new GaugesDisagreeRule(),
+          new PressureRiseTestRule(),
           new SingleGaugeRule(),
           new ProbedFirstRule(),
           new HeatTooEarlyRule(),
@@ -31,7 +40,9 @@ public final class Reviewer {
       return new Review(
           List.of(), List.of(), List.of(), List.of(), limit.limit_K(), limit.source());
     }
-    Facts facts = facts(Run.of(log), context, limit);
+    Run whole = Run.of(log);
+    List<SensorFault> faults = SensorFaults.find(whole);
+    Facts facts = facts(whole.without(faults), faults, context, limit);
     List<Endpoint> endpoints = new ArrayList<>();
     facts.ends().forEach(end -> endpoints.add(end.endpoint()));
     endpoints.addAll(facts.loadEnds());
@@ -49,7 +60,8 @@ public final class Reviewer {
         phases, endpoints, facts.excursions(), findings, limit.limit_K(), limit.source());
   }
 
-  private static Facts facts(Run run, ReviewContext context, CriticalTemperature limit) {
+  private static Facts facts(
+      Run run, List<SensorFault> faults, ReviewContext context, CriticalTemperature limit) {
     Optional<Vacuum> vacuum = Vacuum.of(run);
     List<Ramp> ramps = Ramp.of(run);
     int from = vacuum.map(Vacuum::working).orElse(0);
@@ -73,6 +85,17 @@ public final class Reviewer {
     List<PressureRise> rises =
         vacuum.isPresent() ? PressureRise.of(run, from, timeline.vented()) : List.of();
     return new Facts(
-        run, context, vacuum, timeline, ramps, ends, ratio, loadEnds, rises, limit, excursions);
+        run,
+        context,
+        vacuum,
+        timeline,
+        ramps,
+        ends,
+        ratio,
+        loadEnds,
+        rises,
+        faults,
+        limit,
+        excursions);
   }
 }

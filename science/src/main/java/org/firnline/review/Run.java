@@ -36,6 +36,23 @@ final class Run {
     return new Run(log, grid, traces);
   }
 
+  /** The same run without the samples of failed sensors. */
+  Run without(List<SensorFault> faults) {
+    List<Trace> kept = new ArrayList<>();
+    for (Trace trace : traces) {
+      Signal signal = trace.signal();
+      for (SensorFault fault : faults) {
+        if (fault.trace().name().equals(trace.name())) {
+          signal = signal.without(fault.stretch().start(), fault.stretch().end() + 1);
+        }
+      }
+      if (signal.goodIn(0, signal.size()) > 0) {
+        kept.add(new Trace(trace.channel(), signal));
+      }
+    }
+    return new Run(log, grid, kept);
+  }
+
   Log log() {
     return log;
   }

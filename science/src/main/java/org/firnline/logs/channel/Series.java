@@ -1,5 +1,8 @@
 package org.firnline.logs.channel;
 
+import java.util.Arrays;
+import java.util.BitSet;
+
 /**
  * The samples of one channel, immutable. A sample that is not {@link Quality#GOOD} reads as NaN and
  * keeps the number the file wrote, so that no flag destroys evidence.
@@ -109,6 +112,20 @@ public final class Series {
   /** The same samples in another unit: SI value = written number × scale + offset. */
   public Series in(double newScale, double newOffset) {
     return new Series(size, chunks, decimals, qualities, newScale, newOffset);
+  }
+
+  /** The same samples, some of them marked as not good; their written numbers stay. */
+  public Series flagged(BitSet samples, Quality quality) {
+    byte[][] marked = qualities.clone();
+    for (int i = samples.nextSetBit(0); i >= 0; i = samples.nextSetBit(i + 1)) {
+      int place = i / CHUNK;
+      if (marked[place] == qualities[place]) {
+        int length = Math.min(CHUNK, size - place * CHUNK);
+        marked[place] = Arrays.copyOf(qualities[place], length);
+      }
+      marked[place][i % CHUNK] = quality.code();
+    }
+    return new Series(size, chunks, decimals, marked, scale, offset);
   }
 
   static double power(int decimals) {

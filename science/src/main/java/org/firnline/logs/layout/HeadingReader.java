@@ -49,7 +49,33 @@ public final class HeadingReader {
       }
       headings.add(heading);
     }
-    return headings;
+    return withoutLetteredNames(headings);
+  }
+
+  /** "Product C" beside "Product A" is a name: its last letter is no unit. */
+  private static List<ColumnHeading> withoutLetteredNames(List<ColumnHeading> headings) {
+    List<ColumnHeading> checked = new ArrayList<>();
+    for (ColumnHeading heading : headings) {
+      String stem = heading.name() + " ";
+      boolean lettered =
+          heading.unit().isPresent()
+              && heading.header().length() == stem.length() + 1
+              && heading.header().startsWith(stem)
+              && headings.stream().anyMatch(other -> isLettered(other, stem));
+      checked.add(
+          lettered
+              ? new ColumnHeading(heading.header(), heading.header(), "", Optional.empty(), 1)
+              : heading);
+    }
+    return checked;
+  }
+
+  private static boolean isLettered(ColumnHeading other, String stem) {
+    String header = other.header();
+    return other.unit().isEmpty()
+        && header.length() == stem.length() + 1
+        && header.startsWith(stem)
+        && Character.isLetter(header.charAt(header.length() - 1));
   }
 
   /** A blank cell in an upper row belongs to the named cell on its left, as in merged cells. */
@@ -108,7 +134,7 @@ public final class HeadingReader {
     for (int i = 0; i < words && cut > 0; i++) {
       cut = header.lastIndexOf(' ', cut - 1);
     }
-    return cut < 0 ? -1 : cut + 1;
+    return cut <= 0 ? -1 : cut + 1;
   }
 
   private ColumnHeading suffixed(String header) {

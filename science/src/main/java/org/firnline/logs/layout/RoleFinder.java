@@ -30,7 +30,9 @@ public final class RoleFinder {
       return number.get();
     }
     if (isPressure(heading, topics)) {
-      return withUnit(facts, pressureRole(topics), strength(topics), true);
+      Confidence named = strength(topics);
+      boolean measured = heading.unit().isPresent() && named == Confidence.LOW;
+      return withUnit(facts, pressureRole(topics), measured ? Confidence.MEDIUM : named, true);
     }
     if (heading.unit().map(ColumnUnit::isMass).orElse(false)) {
       return withUnit(facts, Role.WEIGHT, Confidence.HIGH, false);
@@ -48,6 +50,12 @@ public final class RoleFinder {
     }
     Confidence confidence = role == Role.UNKNOWN ? Confidence.LOW : strength(topics);
     return withUnit(facts, role, confidence, false);
+  }
+
+  /** A proposal for a column that nothing explains: low confidence, to be asked. */
+  public RoleVerdict inRole(ColumnFacts facts, Role role, String reason) {
+    RoleVerdict verdict = withUnit(facts, role, Confidence.LOW, role == Role.PRESSURE);
+    return verdict.as(role, Confidence.LOW, reason);
   }
 
   private static Optional<RoleVerdict> pureNumber(ColumnFacts facts, Map<Topic, Integer> topics) {

@@ -3,6 +3,7 @@ package org.firnline.logs.layout;
 import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.firnline.logs.channel.Quality;
@@ -10,6 +11,7 @@ import org.firnline.logs.stamp.Stamp;
 import org.firnline.logs.stamp.StampScan;
 import org.firnline.logs.text.CellWords;
 import org.firnline.logs.text.Cells;
+import org.firnline.logs.text.NumberScan;
 
 /**
  * Finds the table in the head of a file: delimiter and decimal mark, the first line of the body,
@@ -51,6 +53,12 @@ public final class TableFinder {
   public static boolean isRemark(SampleLine line) {
     String text = line.text().stripLeading();
     return text.startsWith("#") || text.startsWith("//");
+  }
+
+  /** Whether a line only announces the delimiter, such as "sep=;". */
+  public static boolean isAnnouncement(SampleLine line) {
+    String text = line.text().replace("\uFEFF", "").strip().toLowerCase(Locale.ROOT);
+    return text.matches("\"?sep=.?\"?.?");
   }
 
   private Optional<TableShape> shape(List<SampleLine> lines, Dialect dialect, StampScan stamps) {
@@ -103,7 +111,26 @@ public final class TableFinder {
         unitLine,
         lines.get(body).number(),
         lines.subList(0, top),
-        allKinds);
+        allKinds,
+        grows(lines.subList(body, lines.size()), cells, dialect.decimalMark()));
+  }
+
+  private static boolean grows(List<SampleLine> body, Cells cells, char decimalMark) {
+    NumberScan scan = new NumberScan(decimalMark);
+    double before = Double.NEGATIVE_INFINITY;
+    int seen = 0;
+    for (SampleLine line : body) {
+      line.splitWith(cells);
+      if (!cells.isEmpty(0) && scan.scan(cells.buffer(), cells.start(0), cells.end(0))) {
+        double value = scan.value();
+        if (value <= before) {
+          return false;
+        }
+        before = value;
+        seen++;
+      }
+    }
+    return seen > 1;
   }
 
   private static List<ColumnKind> kinds(
@@ -194,7 +221,7 @@ public final class TableFinder {
   }
 
   private boolean isHeader(SampleLine line, Cells cells, int usual, CellSorter sorter) {
-    if (line.isBlank() || isRemark(line)) {
+    if (line.isBlank() || isRemark(line) || isAnnouncement(line)) {
       return false;
     }
     line.splitWith(cells);

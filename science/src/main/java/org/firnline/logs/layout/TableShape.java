@@ -15,6 +15,7 @@ import java.util.Objects;
  * @param bodyStart number of the first line of the body, from 1
  * @param preamble sample lines above the header
  * @param kinds what each column mostly holds
+ * @param firstColumnGrows whether the figures of the first column grow from line to line
  */
 public record TableShape(
     Dialect dialect,
@@ -24,7 +25,8 @@ public record TableShape(
     boolean unitLine,
     long bodyStart,
     List<SampleLine> preamble,
-    List<ColumnKind> kinds) {
+    List<ColumnKind> kinds,
+    boolean firstColumnGrows) {
   public TableShape {
     Objects.requireNonNull(dialect, "dialect");
     headerLines = List.copyOf(headerLines);

@@ -39,7 +39,15 @@ public final class TimePlanner {
         return plan(TimePlan.Form.FIGURES, headings, i);
       }
     }
+    if (shape.headerLines().isEmpty() && looksLikeTime(shape)) {
+      return plan(TimePlan.Form.FIGURES, headings, 0);
+    }
     return new TimePlan(TimePlan.Form.NONE, List.of(), Optional.empty(), false);
+  }
+
+  /** Without a header: a first column of figures as large as an epoch or a serial, and growing. */
+  private static boolean looksLikeTime(TableShape shape) {
+    return shape.kinds().get(0) == ColumnKind.NUMBER && shape.firstColumnGrows();
   }
 
   private TimePlan plan(TimePlan.Form form, List<ColumnHeading> headings, int column) {

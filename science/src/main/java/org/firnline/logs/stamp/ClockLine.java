@@ -43,7 +43,8 @@ public final class ClockLine {
         int offset = stamps.offset_min(i) == Stamp.NO_OFFSET ? 0 : stamps.offset_min(i);
         local[i] -= offset * MINUTE_MS;
       }
-      ZoneId written = ZoneOffset.ofTotalSeconds(stamps.offset_min(0) * 60);
+      int first = stamps.offset_min(0);
+      ZoneId written = first == 0 ? ZoneId.of("UTC") : ZoneOffset.ofTotalSeconds(first * 60);
       return straightened(local, written, "offset written in each stamp", stamps.secondsWritten());
     }
     ZoneClock clock = new ZoneClock(zone, neverChanges);

@@ -122,10 +122,15 @@ public final class StampScan {
     if (month != null) {
       stamp.month = month;
     } else if (zone != null) {
-      stamp.offset_min = java.time.ZoneOffset.of(zone).getTotalSeconds() / 60;
+      stamp.offset_min = offsetMinutes(zone);
     } else if (!isWeekday(word)) {
       unknownWord = true;
     }
+  }
+
+  private static int offsetMinutes(String zone) {
+    return java.time.ZoneId.of(zone).getRules().getOffset(java.time.Instant.EPOCH).getTotalSeconds()
+        / 60;
   }
 
   private static boolean isWeekday(String word) {

@@ -23,6 +23,12 @@ public record LineMark(int row, long line, Kind kind, String text) {
     STATISTICS
   }
 
+  /** The kind a remark is by its words: a step, an alarm, an event, else a comment. */
+  public static Kind kindOf(String text) {
+    Kind kind = new RowWords().kindOf(text, Kind.COMMENT);
+    return kind == Kind.STATISTICS ? Kind.COMMENT : kind;
+  }
+
   public LineMark {
     Objects.requireNonNull(kind, "kind");
     Objects.requireNonNull(text, "text");

@@ -1,6 +1,7 @@
 package org.firnline.logs.table;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,10 +14,9 @@ public final class RowLedger {
   private final Map<String, Run> open = new HashMap<>();
   private final List<RowNote> notes = new ArrayList<>();
   private long kept;
-  private long flagged;
   private long setAside;
   private long rejected;
-  private long lastFlagged = -1;
+  private final BitSet flaggedRows = new BitSet();
   private long unlisted;
 
   void keep() {
@@ -24,11 +24,8 @@ public final class RowLedger {
   }
 
   /** A cell of a kept row is not a good value. */
-  void flag(long line, String column, String reason) {
-    if (line != lastFlagged) {
-      flagged++;
-      lastFlagged = line;
-    }
+  public void flag(int row, long line, String column, String reason) {
+    flaggedRows.set(row);
     note(line, RowNote.Fate.FLAGGED, column, reason);
   }
 
@@ -40,13 +37,6 @@ public final class RowLedger {
   void reject(long line, String reason) {
     rejected++;
     note(line, RowNote.Fate.REJECTED, "", reason);
-  }
-
-  /** A row that had been kept turns out to be unusable. */
-  public void rejectKept(long line, String reason) {
-    kept--;
-    flagged = Math.min(flagged, kept);
-    reject(line, reason);
   }
 
   private void note(long line, RowNote.Fate fate, String column, String reason) {
@@ -73,7 +63,8 @@ public final class RowLedger {
 
   /** What became of the lines. */
   public RowCounts counts() {
-    return new RowCounts(kept + setAside + rejected, kept, flagged, setAside, rejected);
+    return new RowCounts(
+        kept + setAside + rejected, kept, flaggedRows.cardinality(), setAside, rejected);
   }
 
   /** The notes in line order. */

@@ -216,7 +216,7 @@ public final class TableReader {
       }
       row.commit(i, builders.get(i));
       if (shape.kinds().get(i) == ColumnKind.NUMBER && !row.isGoodNumber(i)) {
-        ledger.flag(line, names.get(i), reason(i));
+        ledger.flag(lineNumbers.size() - 1, line, names.get(i), reason(i));
       }
     }
   }

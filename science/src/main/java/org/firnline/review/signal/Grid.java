@@ -59,6 +59,11 @@ public final class Grid {
     return point * step_s;
   }
 
+  /** Seconds from the start of the log to a row of it. */
+  public double secondOfRow(int row) {
+    return time.elapsed_s(row);
+  }
+
   /** Moment of a point, UTC. */
   public Instant instant(int point) {
     return instantAt(second(point));

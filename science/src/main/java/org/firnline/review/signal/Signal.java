@@ -52,6 +52,13 @@ public final class Signal {
     return new Signal(joined, step_s);
   }
 
+  /** The same signal with a gap from {@code from} up to but not including {@code to}. */
+  public Signal without(int from, int to) {
+    double[] cut = values.clone();
+    Arrays.fill(cut, Math.max(0, from), Math.min(to, cut.length), Double.NaN);
+    return new Signal(cut, step_s);
+  }
+
   /** Running mean over a window in seconds centered on each point; gaps are left out. */
   public Signal mean(double window_s) {
     int half = (int) Math.round(window_s / step_s / 2);

@@ -1,12 +1,6 @@
 package org.firnline.logs.stamp;
 
 import java.nio.charset.Charset;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import org.firnline.logs.text.CellWords;
-import org.firnline.logs.text.PlainWords;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Takes a time cell apart: figures, separators and words. Knows no fixed list of formats; a clock
@@ -16,8 +10,7 @@ public final class StampScan {
   private static final int MOST_FIGURES = 10;
 
   private final Charset charset;
-  private final Map<String, Integer> months = new HashMap<>();
-  private final Map<String, String> zones = new HashMap<>();
+  private final StampWords words = new StampWords();
   private final Stamp stamp = new Stamp();
 
   private final long[] figure = new long[MOST_FIGURES];
@@ -31,12 +24,6 @@ public final class StampScan {
   /** A scanner for a file in a character set. */
   public StampScan(Charset charset) {
     this.charset = charset;
-    for (List<String> row : CellWords.rows(StampScan.class, "months.csv")) {
-      months.put(row.get(0), Integer.valueOf(row.get(1)));
-    }
-    for (List<String> row : CellWords.rows(StampScan.class, "zones.csv")) {
-      zones.put(row.get(0), row.get(1));
-    }
   }
 
   /** Reads one cell; the answer is reused by the next call. */
@@ -104,73 +91,20 @@ public final class StampScan {
   }
 
   private void word(String written) {
-    String word = PlainWords.fold(written);
-    if (word.equals("t") || word.equals("h") || word.equals("d") || word.equals("of")) {
-      return;
+    StampWords.Word word = words.read(written);
+    switch (word.kind()) {
+      case FILLER -> {
+        // letters that only part figures
+      }
+      case MORNING -> stamp.twelveHour = true;
+      case AFTERNOON -> {
+        stamp.twelveHour = true;
+        afternoon = true;
+      }
+      case MONTH -> stamp.month = word.number();
+      case ZONE -> stamp.offset_min = word.number();
+      case UNKNOWN -> unknownWord = true;
     }
-    if (word.equals("am")
-        || word.equals("a")
-        || word.equals("pm")
-        || word.equals("p")
-        || word.equals("m")) {
-      stamp.twelveHour |= !word.equals("m");
-      afternoon |= word.startsWith("p");
-      return;
-    }
-    Integer month = months.get(word);
-    String zone = zones.get(word);
-    if (month != null) {
-      stamp.month = month;
-    } else if (zone != null) {
-      stamp.offset_min = offsetMinutes(zone);
-    } else if (!isWeekday(word)) {
-      unknownWord = true;
-    }
-  }
-
-  private static int offsetMinutes(String zone) {
-    return java.time.ZoneId.of(zone).getRules().getOffset(java.time.Instant.EPOCH).getTotalSeconds()
-        / 60;
-  }
-
-  private static boolean isWeekday(String word) {
-    return switch (word) {
-      case "mon",
-          "tue",
-          "wed",
-          "thu",
-          "fri",
-          "sat",
-          "sun",
-          "mo",
-          "di",
-          "mi",
-          "do",
-          "fr",
-          "sa",
-          "so",
-          "lun",
-          "mer",
-          "jeu",
-          "ven",
-          "sam",
-          "dim",
-          "mie",
-          "jue",
-          "vie",
-          "sab",
-          "dom",
-          "gio",
-          "monday",
-          "tuesday",
-          "wednesday",
-          "thursday",
-          "friday",
-          "saturday",
-          "sunday" ->
-          true;
-      default -> false;
-    };
   }
 
   private void interpret() {
@@ -332,10 +266,5 @@ public final class StampScan {
     long hhmmss = length == 4 ? clock * 100 : clock;
     stamp.millis = ((hhmmss / 10_000 * 60 + hhmmss / 100 % 100) * 60 + hhmmss % 100) * 1000;
     stamp.secondsWritten = length == 6;
-  }
-
-  /** Zone words known to logs, for preambles: word to fixed offset. */
-  public @Nullable String zoneOf(String word) {
-    return zones.get(PlainWords.fold(word));
   }
 }

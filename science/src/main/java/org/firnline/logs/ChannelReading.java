@@ -106,6 +106,15 @@ final class ChannelReading {
     double scale = verdict.unit().map(ColumnUnit::factor).orElse(heading.scale());
     double offset = verdict.unit().map(ColumnUnit::offset).orElse(0.0);
     Series series = withoutSentinels(column, verdict, cells.numbers(scale, offset));
+    if (VacuumGauge.counts(verdict, cells.numbers(1, 0))) {
+      series = VacuumGauge.absolute(verdict, series);
+      notes.guess(
+          "zero of " + name,
+          "vacuum below an assumed atmosphere of 29.92 inHg",
+          "it stands high while the dryer works; too coarse for an end of drying",
+          Confidence.MEDIUM,
+          "column:" + column.key());
+    }
     String unit =
         verdict
             .unit()
@@ -122,7 +131,10 @@ final class ChannelReading {
   }
 
   private Series withoutSentinels(ColumnSource column, RoleVerdict verdict, Series series) {
-    BitSet found = new NumericSentinels().find(series, verdict.role().dimension());
+    if (verdict.unit().isEmpty()) {
+      return series;
+    }
+    BitSet found = new NumericSentinels().find(series, verdict.unit().get());
     for (int row = found.nextSetBit(0); row >= 0; row = found.nextSetBit(row + 1)) {
       ledger.flag(
           row,

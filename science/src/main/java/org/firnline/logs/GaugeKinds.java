@@ -38,6 +38,9 @@ final class GaugeKinds {
 
   private static RoleVerdict settle(RoleVerdict verdict, ColumnSource column) {
     ColumnUnit unit = verdict.unit().orElseThrow();
+    if (VacuumGauge.counts(verdict, column.cells().numbers(1, 0))) {
+      return verdict;
+    }
     Series series = column.cells().numbers(unit.factor(), unit.offset());
     ValueShape shape = ValueShape.of(series).orElse(new ValueShape(0, 0, 0, 0, 0, 0, false));
     if (shape.looksCommanded() && shape.stillShare() > 0.9) {

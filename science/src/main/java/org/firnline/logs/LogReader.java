@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import org.firnline.evidence.Problem;
+import org.firnline.logs.form.Unpacking;
 import org.firnline.logs.layout.UnitSpellings;
 import org.firnline.logs.layout.Vocabulary;
 import org.firnline.logs.table.RowCounts;
@@ -43,7 +44,11 @@ public final class LogReader {
    */
   public Reading read(String fileName, ByteSource source, ReadingChoices choices) {
     try {
-      return new TableReading(fileName, source, choices, units, vocabulary).read();
+      if (Unpacking.isPacked(source)) {
+        byte[] unpacked = Unpacking.unpack(source);
+        return readPlain(fileName, () -> new ByteArrayInputStream(unpacked), choices);
+      }
+      return readPlain(fileName, source, choices);
     } catch (IOException e) {
       String why = e.getMessage() == null ? e.toString() : e.getMessage();
       return unreadable(
@@ -51,6 +56,11 @@ public final class LogReader {
           new Problem(
               "logs.io", "the file breaks off", fileName, why, "copy the file again and retry"));
     }
+  }
+
+  private Reading readPlain(String fileName, ByteSource source, ReadingChoices choices)
+      throws IOException {
+    return new TableReading(fileName, source, choices, units, vocabulary, "delimited").read();
   }
 
   static Reading unreadable(String fileName, Problem problem) {

@@ -2,8 +2,8 @@ package org.firnline.logs;
 
 import java.util.BitSet;
 import java.util.Set;
-import org.firnline.logs.channel.Dimension;
 import org.firnline.logs.channel.Series;
+import org.firnline.logs.layout.ColumnUnit;
 
 /**
  * Numbers that stand for "no sensor": outside what a dryer can have, or on the list of numbers that
@@ -24,10 +24,10 @@ final class NumericSentinels {
           -32768.0, 3276.7, -3276.8, 327.67, 6553.5, 65535.0, 850.0, 1372.0, 1800.0, -1.0, -200.0);
 
   /** Samples of a channel that stand for a broken or missing sensor. */
-  BitSet find(Series series, Dimension dimension) {
+  BitSet find(Series series, ColumnUnit unit) {
     BitSet found = new BitSet();
-    boolean temperature = dimension == Dimension.TEMPERATURE;
-    if (!temperature && dimension != Dimension.PRESSURE) {
+    boolean temperature = unit.isTemperature();
+    if (!temperature && !unit.isPressure()) {
       return found;
     }
     double before = Double.NaN;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.firnline.logs.channel.Role;
 import org.firnline.logs.layout.ColumnFacts;
+import org.firnline.logs.layout.ColumnUnit;
 import org.firnline.logs.layout.RoleFinder;
 import org.firnline.logs.layout.RoleVerdict;
 import org.firnline.logs.layout.ValueShape;
@@ -43,8 +44,10 @@ final class ProposedRoles {
       ValueShape shape = shape(facts, i);
       boolean wide = shape.low() > 0 && shape.high() > WIDE * shape.low();
       boolean positive = shape.low() >= 0 && (anyCold || wide);
-      boolean thermal =
+      boolean usual =
           shape.low() * scale(facts, i) > COLDEST_C && shape.high() * scale(facts, i) < WARMEST_C;
+      boolean thermal =
+          usual || facts.get(i).heading().unit().map(ColumnUnit::isTemperature).orElse(false);
       if (positive && !facts.get(i).heading().unit().isPresent()) {
         proposed.set(i, roles.inRole(facts.get(i), Role.PRESSURE, "its values are never negative"));
       } else if (thermal) {

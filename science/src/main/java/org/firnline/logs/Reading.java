@@ -43,4 +43,9 @@ public record Reading(
           "reading of " + fileName + ": no log and no problem; say why the file cannot be read");
     }
   }
+
+  /** The same reading of a file that is laid out otherwise. */
+  Reading withLayout(Layout other) {
+    return new Reading(fileName, log, other, rows, rowNotes, guesses, questions, problems);
+  }
 }

@@ -62,6 +62,20 @@ public record ReadingChoices(
         Map.of());
   }
 
+  /** These choices for a table that was rewritten: its encoding and delimiter are our own. */
+  ReadingChoices forRewritten() {
+    return new ReadingChoices(
+        Optional.empty(),
+        Optional.empty(),
+        decimalMark,
+        dateOrder,
+        zone,
+        clockNeverChanges,
+        start,
+        fileTime,
+        columns);
+  }
+
   /** These choices with a zone for stamps that carry none. */
   public ReadingChoices withZone(ZoneId value) {
     return new ReadingChoices(

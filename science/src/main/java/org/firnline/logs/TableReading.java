@@ -1,5 +1,6 @@
 package org.firnline.logs;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.Charset;
@@ -11,10 +12,12 @@ import org.firnline.evidence.Problem;
 import org.firnline.logs.channel.Channel;
 import org.firnline.logs.channel.Confidence;
 import org.firnline.logs.channel.TimeAxis;
+import org.firnline.logs.form.JsonLines;
 import org.firnline.logs.layout.ColumnHeading;
 import org.firnline.logs.layout.ColumnUnit;
 import org.firnline.logs.layout.Dialect;
 import org.firnline.logs.layout.HeadingReader;
+import org.firnline.logs.layout.LongShape;
 import org.firnline.logs.layout.SampleLine;
 import org.firnline.logs.layout.TableFinder;
 import org.firnline.logs.layout.TableShape;
@@ -41,13 +44,16 @@ final class TableReading {
   private final UnitSpellings units;
   private final Vocabulary vocabulary;
   private final ReadingNotes notes;
+  private final String form;
 
   TableReading(
       String fileName,
       ByteSource source,
       ReadingChoices choices,
       UnitSpellings units,
-      Vocabulary vocabulary) {
+      Vocabulary vocabulary,
+      String form) {
+    this.form = form;
     this.fileName = fileName;
     this.source = source;
     this.choices = choices;
@@ -69,6 +75,10 @@ final class TableReading {
               "a log needs rows of numbers",
               "export the log again"));
     }
+    if (isJsonLines(sample)) {
+      return readAs(
+          new Rewriting(source, encoding).jsonLines(), "JSON lines", encoding.charset(), "");
+    }
     Optional<TableShape> shape =
         new TableFinder(units)
             .find(
@@ -87,6 +97,39 @@ final class TableReading {
               "choose delimiter and decimal mark by hand, or export the log as CSV"));
     }
     return readTable(encoding, shape.get(), sample.get(0).charset());
+  }
+
+  private static boolean isJsonLines(List<SampleLine> sample) {
+    return sample.stream()
+        .map(line -> line.text().strip())
+        .filter(text -> text.length() > 2)
+        .findFirst()
+        .filter(JsonLines::isObject)
+        .isPresent();
+  }
+
+  /** Reads the same file again in the form of a wide table, and says how the file itself looks. */
+  private Reading readAs(byte[] table, String newForm, Charset charset, String delimiter)
+      throws IOException {
+    Reading inner =
+        new TableReading(
+                fileName,
+                () -> new ByteArrayInputStream(table),
+                choices.forRewritten(),
+                units,
+                vocabulary,
+                newForm)
+            .read();
+    Layout wide = inner.layout();
+    return inner.withLayout(
+        new Layout(
+            newForm,
+            charset.name(),
+            delimiter,
+            wide.decimalMark(),
+            wide.timeRule(),
+            List.of(),
+            wide.header()));
   }
 
   private EncodingVerdict encoding() throws IOException {
@@ -139,6 +182,14 @@ final class TableReading {
     Preamble preamble = Preamble.of(shape.preamble(), dialect.delimiter(), stamps);
     List<ColumnHeading> headings = described(new HeadingReader(units).read(shape), preamble);
     TimePlan plan = new TimePlanner(vocabulary, units).plan(shape, headings);
+    Optional<LongShape> longShape = LongShape.of(shape, headings);
+    if (longShape.isPresent() && form.equals("delimited") && !plan.columns().isEmpty()) {
+      return readAs(
+          new Rewriting(source, encoding).longTable(shape, longShape.get(), plan),
+          "long",
+          encoding.charset(),
+          dialect.delimiterWord());
+    }
     TableContents contents;
     try (Lines lines = Lines.open(source, encoding)) {
       List<String> names = headings.stream().map(ColumnHeading::header).toList();
@@ -226,11 +277,11 @@ final class TableReading {
         notes.problems());
   }
 
-  private static Layout layout(
+  private Layout layout(
       EncodingVerdict encoding, TableShape shape, List<ColumnHeading> headings, String timeRule) {
     Dialect dialect = shape.dialect();
     return new Layout(
-        "delimited",
+        form,
         encoding.charset().name(),
         dialect.delimiterWord(),
         dialect.fractionsSeen() ? String.valueOf(dialect.decimalMark()) : "",

@@ -24,6 +24,7 @@ public final class Reviewer {
           new GaugesDisagreeRule(),
           new PressureRiseTestRule(),
           new SingleGaugeRule(),
+          new CoarseGaugeRule(),
           new ProbedFirstRule(),
           new HeatTooEarlyRule(),
           new NotReachedRule());

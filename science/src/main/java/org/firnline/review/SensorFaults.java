@@ -42,10 +42,7 @@ final class SensorFaults {
         if (role.isVesselThermometer()) {
           frozen(run, trace).ifPresent(faults::add);
         }
-        // A collector is cooled, defrosted and switched: it may change faster than ice can.
-        if (role != Role.COLLECTOR) {
-          jumped(run.grid(), trace).ifPresent(faults::add);
-        }
+        jumped(run.grid(), trace).ifPresent(faults::add);
       }
     }
     return faults;

@@ -40,6 +40,11 @@ class IncidentsTest {
         .orElseThrow(() -> new AssertionError(kind + " not among " + review.findings()));
   }
 
+  /** Two hours from 12 h on, up to 15 K. */
+  private static double warmth(double second) {
+    return 15 * Math.sin(Math.PI * (second - 12 * HOUR_S) / (2 * HOUR_S));
+  }
+
   private static double endOf(Review review, String vessel) {
     return review.endpoints().stream()
         .filter(end -> end.vessel().equals(Optional.of(vessel)))
@@ -259,7 +264,7 @@ class IncidentsTest {
                   .between(
                       12 * HOUR_S,
                       14 * HOUR_S,
-                      (run, i) -> run.collector[i] += (run.second[i] - 12 * HOUR_S) / 240)
+                      (run, i) -> run.collector[i] += warmth(run.second[i]))
                   .log());
       assertThat(alarms(review)).containsExactly(FindingKind.COLLECTOR_WARMING);
     }
@@ -273,7 +278,7 @@ class IncidentsTest {
                       12 * HOUR_S,
                       14 * HOUR_S,
                       (run, i) -> {
-                        run.collector[i] += (run.second[i] - 12 * HOUR_S) / 240;
+                        run.collector[i] += warmth(run.second[i]);
                         run.truePressure[i] += (run.second[i] - 12 * HOUR_S) / 240;
                       })
                   .log());

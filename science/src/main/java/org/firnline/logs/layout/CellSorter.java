@@ -53,6 +53,12 @@ final class CellSorter {
     return !cells.isEmpty(cell) && numbers.scan(cells.buffer(), cells.start(cell), cells.end(cell));
   }
 
+  /** Whether a cell holds a date and a clock time. */
+  boolean isDateAndClock(Cells cells, int cell) {
+    return stamps.scan(cells.buffer(), cells.start(cell), cells.end(cell)).kind()
+        == Stamp.Kind.DATE_TIME;
+  }
+
   private void noteFraction(Cells cells, int from, int to) {
     for (int i = from; i < to && !fractionSeen; i++) {
       fractionSeen = cells.buffer()[i] == decimalMark;

@@ -16,6 +16,8 @@ import org.firnline.logs.text.Cells;
 final class DialectFinder {
   private static final char[] DELIMITERS = {';', '\t', ',', '|', ' '};
   private static final char[] MARKS = {'.', ','};
+  private static final double LOOSE_NUMBER = 0.6;
+  private static final double SPACES_ARE_LESS_LIKELY = 0.9;
 
   private final Map<String, Quality> words;
   private final StampScan stamps;
@@ -64,6 +66,17 @@ final class DialectFinder {
     return new Dialect(delimiter, mark, fractions, reason, confidence);
   }
 
+  /** A stamp with date and clock is worth both, or blanks inside it would pay as delimiters. */
+  private static double weight(CellKind kind, Cells cells, int cell, CellSorter sorter) {
+    if (kind == CellKind.STAMP) {
+      return sorter.isDateAndClock(cells, cell) ? 2 : 1;
+    }
+    if (sorter.isPlainNumber(cells, cell)) {
+      return 1;
+    }
+    return kind == CellKind.NUMBER ? LOOSE_NUMBER : 0;
+  }
+
   static int usualCount(List<SampleLine> lines, char delimiter) {
     Map<Integer, Integer> counts = new HashMap<>();
     Cells cells = new Cells(delimiter);
@@ -99,10 +112,10 @@ final class DialectFinder {
       usual++;
       for (int i = 0; i < cells.count(); i++) {
         CellKind kind = sorter.kindOf(cells, i, line.charset());
-        boolean plain = kind == CellKind.STAMP || sorter.isPlainNumber(cells, i);
-        measured += plain ? 1 : kind == CellKind.NUMBER ? 0.6 : 0;
+        measured += weight(kind, cells, i, sorter);
       }
     }
-    return all == 0 ? 0 : measured * usual / all;
+    double likely = delimiter == ' ' ? SPACES_ARE_LESS_LIKELY : 1;
+    return all == 0 ? 0 : likely * measured * usual / all;
   }
 }

@@ -1,8 +1,6 @@
 package org.firnline.logs.stamp;
 
 import java.nio.charset.Charset;
-import org.firnline.logs.text.PlainWords;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Takes a time cell apart: figures, separators and words. Knows no fixed list of formats; a clock
@@ -93,20 +91,19 @@ public final class StampScan {
   }
 
   private void word(String written) {
-    String word = PlainWords.fold(written);
-    if (words.isHalfOfDay(word)) {
-      stamp.twelveHour |= !word.equals("m");
-      afternoon |= word.startsWith("p");
-      return;
-    }
-    int month = words.month(word);
-    String zone = words.zoneOf(word);
-    if (month > 0) {
-      stamp.month = month;
-    } else if (zone != null) {
-      stamp.offset_min = StampWords.offsetMinutes(zone);
-    } else if (!words.isSilent(word)) {
-      unknownWord = true;
+    StampWords.Word word = words.read(written);
+    switch (word.kind()) {
+      case FILLER -> {
+        // letters that only part figures
+      }
+      case MORNING -> stamp.twelveHour = true;
+      case AFTERNOON -> {
+        stamp.twelveHour = true;
+        afternoon = true;
+      }
+      case MONTH -> stamp.month = word.number();
+      case ZONE -> stamp.offset_min = word.number();
+      case UNKNOWN -> unknownWord = true;
     }
   }
 
@@ -269,10 +266,5 @@ public final class StampScan {
     long hhmmss = length == 4 ? clock * 100 : clock;
     stamp.millis = ((hhmmss / 10_000 * 60 + hhmmss / 100 % 100) * 60 + hhmmss % 100) * 1000;
     stamp.secondsWritten = length == 6;
-  }
-
-  /** Zone words known to logs, for preambles: word to fixed offset. */
-  public @Nullable String zoneOf(String word) {
-    return words.zoneOf(word);
   }
 }

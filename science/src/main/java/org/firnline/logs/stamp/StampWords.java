@@ -5,18 +5,20 @@ import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.firnline.logs.text.CellWords;
 import org.firnline.logs.text.PlainWords;
-import org.jspecify.annotations.Nullable;
 
-/** The words that stand in time cells: months, zones, days of the week, halves of the day. */
+/** Words inside stamps: months in several languages, halves of the day, zones, weekdays. */
 final class StampWords {
-
-  private static final Set<String> FILLERS = Set.of("t", "h", "d", "of");
-  private static final Set<String> HALVES_OF_DAY = Set.of("am", "a", "pm", "p", "m");
-  private static final Set<String> WEEKDAYS =
+  private static final Set<String> FILLERS =
       Set.of(
+          "t",
+          "h",
+          "d",
+          "of",
+          "m",
           "mon",
           "tue",
           "wed",
@@ -49,41 +51,50 @@ final class StampWords {
           "thursday",
           "friday",
           "saturday",
-          "sunday");
+          "sunday",
+          "uhr");
 
-  private final Map<String, Integer> months = new HashMap<>();
-  private final Map<String, String> zones = new HashMap<>();
+  private final Map<String, Word> words = new HashMap<>();
+
+  /** What a word does in a stamp. */
+  enum Kind {
+    FILLER,
+    MORNING,
+    AFTERNOON,
+    MONTH,
+    ZONE,
+    UNKNOWN
+  }
+
+  /**
+   * A word's meaning.
+   *
+   * @param kind what it does
+   * @param number month from 1, or offset from UTC in minutes; else 0
+   */
+  record Word(Kind kind, int number) {
+    Word {
+      Objects.requireNonNull(kind, "kind");
+    }
+  }
 
   StampWords() {
-    for (List<String> row : CellWords.rows(StampWords.class, "months.csv")) {
-      months.put(row.get(0), Integer.valueOf(row.get(1)));
-    }
     for (List<String> row : CellWords.rows(StampWords.class, "zones.csv")) {
-      zones.put(row.get(0), row.get(1));
+      ZoneId zone = ZoneId.of(row.get(1));
+      int seconds = zone.getRules().getOffset(Instant.EPOCH).getTotalSeconds();
+      words.put(row.get(0), new Word(Kind.ZONE, seconds / 60));
     }
+    FILLERS.forEach(word -> words.put(word, new Word(Kind.FILLER, 0)));
+    for (List<String> row : CellWords.rows(StampWords.class, "months.csv")) {
+      words.put(row.get(0), new Word(Kind.MONTH, Integer.parseInt(row.get(1))));
+    }
+    words.put("am", new Word(Kind.MORNING, 0));
+    words.put("a", new Word(Kind.MORNING, 0));
+    words.put("pm", new Word(Kind.AFTERNOON, 0));
+    words.put("p", new Word(Kind.AFTERNOON, 0));
   }
 
-  /** Whether a folded word says nothing about the time. */
-  boolean isSilent(String word) {
-    return FILLERS.contains(word) || WEEKDAYS.contains(word);
-  }
-
-  /** Whether a folded word is the mark of a twelve-hour clock, or the second half of "a. m.". */
-  boolean isHalfOfDay(String word) {
-    return HALVES_OF_DAY.contains(word);
-  }
-
-  /** The number of a month, 0 if the folded word is none. */
-  int month(String word) {
-    return months.getOrDefault(word, 0);
-  }
-
-  /** The zone a written word stands for. */
-  @Nullable String zoneOf(String written) {
-    return zones.get(PlainWords.fold(written));
-  }
-
-  static int offsetMinutes(String zone) {
-    return ZoneId.of(zone).getRules().getOffset(Instant.EPOCH).getTotalSeconds() / 60;
+  Word read(String written) {
+    return words.getOrDefault(PlainWords.fold(written), new Word(Kind.UNKNOWN, 0));
   }
 }

@@ -14,6 +14,8 @@ final class ByteCensus {
   private boolean shiftJisSecond;
   private long shiftJisPairs;
   private long loneSigns;
+  private long adjacentPairs;
+  private long lastPairEnd = -9;
   private byte previous;
 
   void count(byte[] bytes, int length) {
@@ -67,6 +69,8 @@ final class ByteCensus {
       shiftJisSecond = false;
       if (b >= 0x40 && b <= 0xFC && b != 0x7F) {
         shiftJisPairs++;
+        adjacentPairs += total - lastPairEnd == 2 ? 1 : 0;
+        lastPairEnd = total;
       } else {
         shiftJis = false;
       }
@@ -126,7 +130,8 @@ final class ByteCensus {
   }
 
   boolean validShiftJis() {
-    return shiftJis && shiftJisPairs > 2 && shiftJisPairs > loneSigns;
+    // Words are made of several characters: pairs must stand side by side.
+    return shiftJis && adjacentPairs > 1 && shiftJisPairs > loneSigns;
   }
 
   boolean looksUtf16Little() {

@@ -12,7 +12,9 @@ import java.util.List;
 import java.util.Map;
 import org.firnline.logs.channel.Quality;
 
-/** Small tables that ship with the program: plain comma-separated lines, # for remarks. */
+/**
+ * Small tables that ship with the program: plain comma-separated lines, hash and space for remarks.
+ */
 public final class CellWords {
   private CellWords() {}
 
@@ -35,7 +37,7 @@ public final class CellWords {
       BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
       reader
           .lines()
-          .filter(line -> !line.isBlank() && !line.startsWith("#"))
+          .filter(line -> !line.isBlank() && !line.startsWith("# "))
           .skip(1)
           .forEach(line -> rows.add(List.of(line.split(",", -1))));
     } catch (IOException e) {

@@ -60,7 +60,7 @@ public final class Cells {
   private void splitAtSpaces(byte[] line, int from, int to) {
     int i = from;
     while (i < to) {
-      while (i < to && line[i] <= ' ' && line[i] >= 0) {
+      while (i < to && line[i] == ' ') {
         i++;
       }
       if (i == to) {
@@ -75,7 +75,7 @@ public final class Cells {
           continue;
         }
       }
-      while (i < to && (line[i] > ' ' || line[i] < 0)) {
+      while (i < to && line[i] != ' ') {
         i++;
       }
       add(start, i);

@@ -19,7 +19,8 @@ import picocli.CommandLine.Spec;
       ServeCommand.class,
       PlanCommand.class,
       ReviewCommand.class,
-      SolveCommand.class
+      SolveCommand.class,
+      ExplainCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

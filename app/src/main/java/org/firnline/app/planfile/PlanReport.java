@@ -33,8 +33,11 @@ public final class PlanReport {
     lines.add(headline(input, answer));
     lines.add(hold(answer));
     lines.add("");
-    lines.addAll(figures(answer));
-    lines.add("");
+    List<String> figures = figures(answer);
+    lines.addAll(figures);
+    if (!figures.isEmpty()) {
+      lines.add("");
+    }
     lines.add(words.say("plan.checks"));
     for (CheckLine line : answer.checks()) {
       lines.addAll(
@@ -76,7 +79,11 @@ public final class PlanReport {
         Quantities.words(answer.hold().pressure_Pa(), QuantityKind.PRESSURE));
   }
 
+  /** What does not dry has no times to show. */
   private List<String> figures(PlanAnswer answer) {
+    if (!answer.prediction().dries()) {
+      return List.of();
+    }
     return TextTable.of(
         List.of(
             row("plan.report.last", answer.prediction().lastTime_s(), QuantityKind.TIME),

@@ -116,7 +116,10 @@ final class PlanSection {
     return Optional.of(new Entry(pathOf(key), text.get(), Optional.of(node), stated));
   }
 
-  /** Puts a problem beside a key, or beside the section when the key was left out. */
+  /**
+   * Puts a problem beside a key, quoted as it was typed, or beside the section when the key was
+   * left out.
+   */
   void blame(String key, Problem problem) {
     Node node = values.get(key);
     if (node == null) {
@@ -126,8 +129,21 @@ final class PlanSection {
           node.getStartMark().getLine() + 1,
           node.getStartMark().getColumn() + 1,
           pathOf(key),
-          problem);
+          asTyped(key, node, problem));
     }
+  }
+
+  private Problem asTyped(String key, Node node, Problem problem) {
+    return PlanTree.textOf(node)
+        .map(
+            text ->
+                new Problem(
+                    problem.code(),
+                    pathOf(key) + " '" + text + "'",
+                    problem.where(),
+                    problem.rule(),
+                    problem.advice()))
+        .orElse(problem);
   }
 
   void blame(Entry entry, String code, String rule, String advice) {

@@ -1,5 +1,6 @@
 package org.firnline.app.reading;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import org.firnline.evidence.Problem;
@@ -31,14 +32,15 @@ public final class ReviewJson {
     reading(json.putObject("reading"), reading);
     ArrayNode channels = json.putArray("channels");
     reading.log().ifPresent(log -> channels(channels, log));
+    Instant origin = reading.log().map(log -> log.time().instant(0)).orElse(Instant.EPOCH);
     ArrayNode phases = json.putArray("phases");
     ArrayNode endpoints = json.putArray("endpoints");
     ArrayNode findings = json.putArray("findings");
     review.ifPresent(
         answer -> {
-          answer.phases().forEach(phase -> phase(phases.addObject(), phase));
-          answer.endpoints().forEach(endpoint -> endpoint(endpoints.addObject(), endpoint));
-          answer.findings().forEach(finding -> finding(findings.addObject(), finding));
+          answer.phases().forEach(phase -> phase(phases.addObject(), phase, origin));
+          answer.endpoints().forEach(endpoint -> endpoint(endpoints.addObject(), endpoint, origin));
+          answer.findings().forEach(finding -> finding(findings.addObject(), finding, origin));
           answer
               .criticalTemperature_K()
               .ifPresent(limit -> json.put("criticalTemperature_K", limit));
@@ -55,7 +57,7 @@ public final class ReviewJson {
     json.put("decimalMark", reading.layout().decimalMark());
     json.put("timeRule", reading.layout().timeRule());
     reading.log().ifPresent(log -> json.put("zone", log.basis().zone().getId()));
-    reading.log().ifPresent(log -> json.put("startKnown", log.basis().startKnown()));
+    reading.log().ifPresent(log -> start(json.putObject("start"), log));
     ObjectNode rows = json.putObject("rows");
     rows.put("read", reading.rows().read());
     rows.put("kept", reading.rows().kept());
@@ -96,32 +98,32 @@ public final class ReviewJson {
     }
   }
 
-  private static void phase(ObjectNode json, Phase phase) {
+  private static void phase(ObjectNode json, Phase phase, Instant origin) {
     json.put("name", phase.name().label());
-    json.put("start_utc", phase.start().toString());
-    json.put("end_utc", phase.end().toString());
+    time(json, "start", Optional.of(phase.start()), origin);
+    time(json, "end", Optional.of(phase.end()), origin);
     json.put("confidence", phase.confidence().label());
     json.put("reason", phase.reason());
   }
 
-  private static void endpoint(ObjectNode json, Endpoint endpoint) {
+  private static void endpoint(ObjectNode json, Endpoint endpoint, Instant origin) {
     endpoint
         .vessel()
         .ifPresentOrElse(vessel -> json.put("vessel", vessel), () -> json.put("load", true));
     json.put("channel", endpoint.channel());
     json.put("method", endpoint.method().label());
-    time(json, "at_utc", endpoint.at());
-    time(json, "low_utc", endpoint.low());
-    time(json, "high_utc", endpoint.high());
+    time(json, "at", endpoint.at(), origin);
+    time(json, "low", endpoint.low(), origin);
+    time(json, "high", endpoint.high(), origin);
     json.put("confidence", endpoint.confidence().label());
     json.put("note", endpoint.note());
   }
 
-  private static void finding(ObjectNode json, Finding finding) {
+  private static void finding(ObjectNode json, Finding finding, Instant origin) {
     json.put("kind", finding.kind().label());
     json.put("severity", finding.severity().label());
-    json.put("start_utc", finding.start().toString());
-    json.put("end_utc", finding.end().toString());
+    time(json, "start", Optional.of(finding.start()), origin);
+    time(json, "end", Optional.of(finding.end()), origin);
     json.put("confidence", finding.confidence().label());
     json.put("text", finding.text());
     ArrayNode causes = json.putArray("causes");
@@ -131,13 +133,30 @@ public final class ReviewJson {
     for (Evidence seen : finding.evidence()) {
       ObjectNode entry = evidence.addObject();
       entry.put("channel", seen.channel());
-      entry.put("start_utc", seen.start().toString());
-      entry.put("end_utc", seen.end().toString());
+      time(entry, "start", Optional.of(seen.start()), origin);
+      time(entry, "end", Optional.of(seen.end()), origin);
       entry.put("seen", seen.seen());
     }
   }
 
-  private static void time(ObjectNode json, String key, Optional<Instant> at) {
-    at.ifPresentOrElse(when -> json.put(key, when.toString()), () -> json.putNull(key));
+  /** The first row; a file that does not say when it began has an assumed one. */
+  private static void start(ObjectNode json, Log log) {
+    json.put("utc", log.time().instant(0).toString());
+    json.put("known", log.basis().startKnown());
+  }
+
+  /**
+   * A moment as UTC and as seconds since the first row, which also hold where the start is assumed.
+   */
+  private static void time(ObjectNode json, String key, Optional<Instant> at, Instant origin) {
+    at.ifPresentOrElse(
+        when -> {
+          json.put(key + "_utc", when.toString());
+          json.put(key + "_s", Duration.between(origin, when).toMillis() / 1_000.0);
+        },
+        () -> {
+          json.putNull(key + "_utc");
+          json.putNull(key + "_s");
+        });
   }
 }

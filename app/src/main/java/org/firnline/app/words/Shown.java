@@ -82,10 +82,10 @@ public class Shown {
     return local(at).toLocalDate();
   }
 
-  /** "28 h 20 min", "12 min", "40 s". */
+  /** "28 h 20 min", "12 min", "40 s"; "never" for what does not come. */
   public static String duration(double seconds) {
     if (Double.isInfinite(seconds)) {
-      return "∞";
+      return "never";
     }
     if (seconds < HOUR_MIN) {
       return Math.round(seconds) + THIN + "s";

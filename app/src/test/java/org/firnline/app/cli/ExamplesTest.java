@@ -52,6 +52,13 @@ class ExamplesTest {
   }
 
   @Test
+  void explainsWhatItReports() {
+    assertThat(type("explain", "max_bottom_K")).isZero();
+    assertThat(out.toString()).contains("formula", "science.md");
+    assertThat(type("explain", "luck")).isEqualTo(FirnlineCommand.BAD_INPUT);
+  }
+
+  @Test
   void saysThatAFileIsMissing() {
     assertThat(type("solve", example("nowhere.json"))).isEqualTo(FirnlineCommand.BAD_INPUT);
     assertThat(err.toString()).contains("nowhere.json");

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.firnline.logs.channel.Channel;
 import org.firnline.logs.channel.Quality;
 import org.firnline.logs.channel.Role;
+import org.firnline.matter.Water;
 import org.firnline.review.signal.Grid;
 import org.firnline.review.signal.Signal;
 
@@ -30,6 +31,11 @@ final class SensorFaults {
   private static final double FASTEST_K_PER_S = 4.0 / 60;
   private static final double BACK_K = 4;
   private static final double SPIKE_S = 300;
+
+  private static final double WATER_FREEZES_K = Water.TRIPLE_POINT_TEMPERATURE;
+
+  /** Freezing points of solutions reach this far below that of water, K (assumed). */
+  private static final double FREEZING_POINTS_K = 8;
 
   private SensorFaults() {}
 
@@ -134,7 +140,7 @@ final class SensorFaults {
         continue;
       }
       boolean near = i > 0 && !Double.isNaN(signal.at(i - 1));
-      if (near && Math.abs(value - before) > limit) {
+      if (near && Math.abs(value - before) > limit && !isFirstIce(trace, before, value)) {
         int back = back(signal, i, before);
         boolean spike = back > 0 && (back - i) * grid.step_s() < SPIKE_S;
         if (spike) {
@@ -148,6 +154,14 @@ final class SensorFaults {
       before = value;
     }
     return Optional.empty();
+  }
+
+  /** A supercooled liquid jumps to its freezing point when the first ice forms: no fault. */
+  private static boolean isFirstIce(Trace trace, double before, double value) {
+    return trace.channel().role().isVesselThermometer()
+        && value > before
+        && value > WATER_FREEZES_K - FREEZING_POINTS_K
+        && value < WATER_FREEZES_K + 1;
   }
 
   /** First point behind a jump at which the old level stands again for a while; -1 if never. */

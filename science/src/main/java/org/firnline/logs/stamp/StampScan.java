@@ -72,7 +72,12 @@ public final class StampScan {
         while (i < to && isLetter(b[i])) {
           i++;
         }
-        word(new String(b, start, i - start, charset));
+        // The two letters of ISO stamps stand in millions of cells: no text is made of them.
+        if (i - start == 1 && (b[start] == 'T' || b[start] == 'Z')) {
+          stamp.offset_min = b[start] == 'Z' ? 0 : stamp.offset_min;
+        } else {
+          word(new String(b, start, i - start, charset));
+        }
       } else if (isSeparator(c)) {
         i++;
       } else {

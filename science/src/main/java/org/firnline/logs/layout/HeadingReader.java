@@ -140,7 +140,7 @@ public final class HeadingReader {
 
   private ColumnHeading suffixed(String header) {
     Matcher scaled = SCALED_TAIL.matcher(header);
-    if (scaled.matches()) {
+    if (scaled.matches() && !scaled.group(2).matches("0+(\\.0+)?([eE].*)?")) {
       String factor = scaled.group(2).replaceFirst("^10\\^?-", "1E-");
       double scale = UnitSpellings.asScale(Double.parseDouble(factor));
       Optional<ColumnUnit> unit =

@@ -21,7 +21,7 @@ import org.firnline.logs.layout.ValueShape;
  */
 final class GaugeKinds {
   private static final double NEAR_ATMOSPHERE_PA = 50_000;
-  private static final double FINE_VACUUM_PA = 3;
+  private static final double FINE_VACUUM_PA = 20;
   private static final int FULL_SCALE_REPEATS = 5;
   private static final double FULL_SCALE_BELOW_PA = 20_000;
 
@@ -49,7 +49,7 @@ final class GaugeKinds {
     }
     double high = shape.high() * unit.factor();
     double low = shape.low() * unit.factor();
-    if (high > NEAR_ATMOSPHERE_PA && low < FINE_VACUUM_PA && !isStopped(series, high)) {
+    if (high > NEAR_ATMOSPHERE_PA && low < FINE_VACUUM_PA) {
       return verdict.as(
           Role.PRESSURE_THERMAL,
           Confidence.MEDIUM,

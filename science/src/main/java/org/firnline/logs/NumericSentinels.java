@@ -18,6 +18,7 @@ final class NumericSentinels {
   private static final double WARMEST_K = 473.15;
   private static final double APART_K = 50;
   private static final double APART_FACTOR = 5;
+  private static final double SMALLEST_KNOWN = 99;
   private static final Set<Double> KNOWN =
       Set.of(
           9999.0, 999.0, 999.9, 9999.9, 99999.0, -999.0, -999.9, -9999.0, -99.9, -99.99, 32767.0,
@@ -30,6 +31,9 @@ final class NumericSentinels {
     if (!temperature && !unit.isPressure()) {
       return found;
     }
+    if (temperature && series.isWrittenWithin(-SMALLEST_KNOWN, SMALLEST_KNOWN)) {
+      return found;
+    }
     double before = Double.NaN;
     for (int i = 0; i < series.size(); i++) {
       double value = series.value(i);
@@ -37,7 +41,9 @@ final class NumericSentinels {
         continue;
       }
       boolean outside = temperature && (value < COLDEST_K || value > WARMEST_K);
-      boolean known = KNOWN.contains(series.asWritten(i));
+      double written = series.asWritten(i);
+      boolean large = Math.abs(written) > SMALLEST_KNOWN || written == -1;
+      boolean known = large && KNOWN.contains(written);
       if (outside || (known && standsApart(series, i, before, temperature))) {
         found.set(i);
       } else {

@@ -47,8 +47,8 @@ final class SensorFaults {
         silent(run.grid(), trace).ifPresent(faults::add);
         if (role.isVesselThermometer()) {
           frozen(run, trace).ifPresent(faults::add);
+          jumped(run.grid(), trace).ifPresent(faults::add);
         }
-        jumped(run.grid(), trace).ifPresent(faults::add);
       }
     }
     return faults;

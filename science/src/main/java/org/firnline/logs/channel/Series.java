@@ -89,6 +89,40 @@ public final class Series {
     return ((double[]) chunk)[within];
   }
 
+  /** Whether all written numbers lie between two limits; samples without a number are left out. */
+  public boolean isWrittenWithin(double low, double high) {
+    for (int place = 0; place < chunks.length; place++) {
+      double power = power(decimals[place]);
+      boolean within =
+          chunks[place] instanceof short[] shorts
+              ? isWithin(shorts, low * power, high * power)
+              : isWithin(place, low, high);
+      if (!within) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isWithin(short[] numbers, double low, double high) {
+    for (short number : numbers) {
+      if (number != NO_SHORT && (number < low || number > high)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean isWithin(int place, double low, double high) {
+    for (int i = place * CHUNK; i < Math.min(size, (place + 1) * CHUNK); i++) {
+      double written = asWritten(i);
+      if (written < low || written > high) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** A fresh copy of all SI values, NaN where the quality is not good. */
   public double[] toArray() {
     double[] values = new double[size];

@@ -120,7 +120,8 @@ public final class HeadingReader {
     }
     for (int words = 2; words >= 1; words--) {
       int cut = tailStart(header, words);
-      Optional<ColumnUnit> unit = cut > 0 ? units.find(header.substring(cut)) : Optional.empty();
+      Optional<ColumnUnit> unit =
+          cut > 0 ? units.findPlain(header.substring(cut)) : Optional.empty();
       if (unit.isPresent()) {
         String name = header.substring(0, cut).strip().replaceFirst("\\s+in$", "");
         return new ColumnHeading(header, name, "", unit, 1);
@@ -139,7 +140,7 @@ public final class HeadingReader {
 
   private ColumnHeading suffixed(String header) {
     Matcher scaled = SCALED_TAIL.matcher(header);
-    if (scaled.matches()) {
+    if (scaled.matches() && !scaled.group(2).matches("0+(\\.0+)?([eE].*)?")) {
       String factor = scaled.group(2).replaceFirst("^10\\^?-", "1E-");
       double scale = UnitSpellings.asScale(Double.parseDouble(factor));
       Optional<ColumnUnit> unit =

@@ -25,6 +25,12 @@ public final class UnitSpellings {
     }
   }
 
+  /** The unit behind a spelling without any scaling; empty if it is none. */
+  Optional<ColumnUnit> findPlain(String written) {
+    String text = strip(written);
+    return plain(text).map(unit -> new ColumnUnit(text, unit, 1));
+  }
+
   /** The unit behind a spelling, brackets around it allowed; empty if it is none. */
   public Optional<ColumnUnit> find(String written) {
     String text = strip(written);
@@ -49,8 +55,10 @@ public final class UnitSpellings {
     double number = Double.parseDouble(matcher.group(1).replace(',', '.'));
     String power = matcher.group(2);
     double factor = power == null ? number : Math.pow(number, Integer.parseInt(power));
+    // Loggers scale by tens; any other number is part of a name, such as "Product 2 °C".
+    boolean tens = factor > 0 && Math.log10(factor) == Math.rint(Math.log10(factor));
     return plain(strip(matcher.group(3)))
-        .filter(unit -> factor > 0)
+        .filter(unit -> tens)
         .map(unit -> new ColumnUnit(text, unit, asScale(factor)));
   }
 

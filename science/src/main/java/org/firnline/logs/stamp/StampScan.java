@@ -9,6 +9,9 @@ import java.nio.charset.Charset;
 public final class StampScan {
   private static final int MOST_FIGURES = 10;
 
+  /** No place on Earth is farther from UTC. */
+  private static final int FARTHEST_H = 15;
+
   private final Charset charset;
   private final StampWords words = new StampWords();
   private final Stamp stamp = new Stamp();
@@ -72,7 +75,12 @@ public final class StampScan {
         while (i < to && isLetter(b[i])) {
           i++;
         }
-        word(new String(b, start, i - start, charset));
+        // The two letters of ISO stamps stand in millions of cells: no text is made of them.
+        if (i - start == 1 && (b[start] == 'T' || b[start] == 'Z')) {
+          stamp.offset_min = b[start] == 'Z' ? 0 : stamp.offset_min;
+        } else {
+          word(new String(b, start, i - start, charset));
+        }
       } else if (isSeparator(c)) {
         i++;
       } else {
@@ -177,13 +185,15 @@ public final class StampScan {
       return next;
     }
     int sign = before[next] == '-' ? -1 : 1;
-    if (digits[next] == 4) {
-      stamp.offset_min = sign * (int) (figure[next] / 100 * 60 + figure[next] % 100);
-      return next + 1;
+    boolean joined = digits[next] == 4;
+    boolean parted = !joined && next + 1 < figures && before[next + 1] == ':';
+    long hours = joined ? figure[next] / 100 : figure[next];
+    long minutes = joined ? figure[next] % 100 : parted ? figure[next + 1] : 0;
+    if (hours > FARTHEST_H || minutes > 59) {
+      return -1;
     }
-    int minutes = next + 1 < figures && before[next + 1] == ':' ? (int) figure[next + 1] : 0;
-    stamp.offset_min = sign * (int) (figure[next] * 60 + minutes);
-    return next + (next + 1 < figures && before[next + 1] == ':' ? 2 : 1);
+    stamp.offset_min = sign * (int) (hours * 60 + minutes);
+    return next + (parted ? 2 : 1);
   }
 
   /** A hyphen behind the clock followed by another hyphen opens a date, not an offset. */

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.firnline.logs.channel.Quality;
 import org.firnline.logs.layout.ColumnKind;
 import org.firnline.logs.layout.SampleLine;
@@ -30,6 +31,9 @@ public final class TableReader {
   private final List<String> names;
   private final RowWords rowWords = new RowWords();
   private final Set<String> headerTexts;
+  private final int[] measured;
+  private final boolean[] holdsNumbers;
+  private final boolean anyNumbers;
   private final Cells cells;
   private final RowCells row;
   private final TimeCells time;
@@ -60,9 +64,14 @@ public final class TableReader {
     this.row = new RowCells(shape.columns(), mark, words, charset);
     this.time =
         new TimeCells(plan, charset, new NumberScan(mark), new LooseCellReader(mark, words));
+    this.measured =
+        IntStream.range(0, shape.columns()).filter(i -> !plan.columns().contains(i)).toArray();
+    this.holdsNumbers = new boolean[shape.columns()];
     for (int i = 0; i < shape.columns(); i++) {
       builders.add(new ColumnBuilder());
+      holdsNumbers[i] = shape.kinds().get(i) == ColumnKind.NUMBER;
     }
+    this.anyNumbers = shape.kinds().contains(ColumnKind.NUMBER);
   }
 
   /** Reads from the first line of the body to the end of the file. */
@@ -169,17 +178,19 @@ public final class TableReader {
     int good = 0;
     int words = 0;
     int texts = 0;
-    for (int i = 0; i < shape.columns(); i++) {
-      if (time.plan().uses(i)) {
-        continue;
-      }
+    boolean misplaced = false;
+    for (int i : measured) {
       row.take(cells, i, i);
-      good += row.isGoodNumber(i) ? 1 : 0;
-      words += row.isWord(i) && shape.kinds().get(i) == ColumnKind.NUMBER ? 1 : 0;
-      texts += row.isText(i) ? 1 : 0;
+      if (row.isGoodNumber(i)) {
+        good++;
+      } else if (row.isText(i)) {
+        texts++;
+        misplaced |= holdsNumbers[i];
+      } else if (row.isWord(i) && holdsNumbers[i]) {
+        words++;
+      }
     }
-    boolean hasNumbers = shape.kinds().stream().anyMatch(kind -> kind == ColumnKind.NUMBER);
-    if (good == 0 && texts > 0 && hasNumbers && (words == 0 || misplacedText())) {
+    if (good == 0 && texts > 0 && anyNumbers && (words == 0 || misplaced)) {
       String text = joinedTexts();
       setAside(lines, rowWords.kindOf(text, LineMark.Kind.EVENT), text);
       return;
@@ -187,19 +198,10 @@ public final class TableReader {
     keep(lines.number());
   }
 
-  private boolean misplacedText() {
-    for (int i = 0; i < shape.columns(); i++) {
-      if (!time.plan().uses(i) && row.isText(i) && shape.kinds().get(i) == ColumnKind.NUMBER) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   private String joinedTexts() {
     StringBuilder text = new StringBuilder();
-    for (int i = 0; i < shape.columns(); i++) {
-      if (!time.plan().uses(i) && (row.isText(i) || row.isWord(i))) {
+    for (int i : measured) {
+      if (row.isText(i) || row.isWord(i)) {
         text.append(text.isEmpty() ? "" : " ").append(row.written(i));
       }
     }
@@ -210,12 +212,9 @@ public final class TableReader {
     ledger.keep();
     lineNumbers.add(line);
     time.keep();
-    for (int i = 0; i < shape.columns(); i++) {
-      if (time.plan().uses(i)) {
-        continue;
-      }
+    for (int i : measured) {
       row.commit(i, builders.get(i));
-      if (shape.kinds().get(i) == ColumnKind.NUMBER && !row.isGoodNumber(i)) {
+      if (holdsNumbers[i] && !row.isGoodNumber(i)) {
         ledger.flag(lineNumbers.size() - 1, line, names.get(i), reason(i));
       }
     }

@@ -30,31 +30,26 @@ public final class Cells {
       return;
     }
     int start = from;
+    while (start <= to) {
+      int first = firstNonBlank(line, start, to);
+      int close = first < to && line[first] == '"' ? closingQuote(line, first + 1, to) : -1;
+      if (close >= 0) {
+        addQuoted(line, first + 1, close);
+        start = nextDelimiter(line, close + 1, to) + 1;
+      } else {
+        int end = nextDelimiter(line, first, to);
+        add(first, end);
+        start = end + 1;
+      }
+    }
+  }
+
+  private int firstNonBlank(byte[] line, int from, int to) {
     int i = from;
-    while (i <= to) {
-      if (i == to) {
-        add(start, to);
-        return;
-      }
-      byte b = line[i];
-      if (b == '"' && isBlank(line, start, i)) {
-        int close = closingQuote(line, i + 1, to);
-        if (close >= 0) {
-          addQuoted(line, i + 1, close);
-          start = nextDelimiter(line, close + 1, to) + 1;
-          if (start > to) {
-            return;
-          }
-          i = start;
-          continue;
-        }
-      }
-      if (b == delimiter) {
-        add(start, i);
-        start = i + 1;
-      }
+    while (i < to && line[i] == ' ') {
       i++;
     }
+    return i;
   }
 
   private void splitAtSpaces(byte[] line, int from, int to) {
@@ -102,15 +97,6 @@ public final class Cells {
       }
     }
     return -1;
-  }
-
-  private static boolean isBlank(byte[] line, int from, int to) {
-    for (int i = from; i < to; i++) {
-      if (line[i] != ' ') {
-        return false;
-      }
-    }
-    return true;
   }
 
   private void addQuoted(byte[] line, int from, int close) {

@@ -55,7 +55,8 @@ public final class Signal {
   /** The same signal with a gap from {@code from} up to but not including {@code to}. */
   public Signal without(int from, int to) {
     double[] cut = values.clone();
-    Arrays.fill(cut, Math.max(0, from), Math.min(to, cut.length), Double.NaN);
+    int last = Math.min(to, cut.length);
+    Arrays.fill(cut, Math.min(Math.max(0, from), Math.max(0, last)), Math.max(0, last), Double.NaN);
     return new Signal(cut, step_s);
   }
 
@@ -117,11 +118,10 @@ public final class Signal {
 
   /** Quantile of the points from {@code from} up to but not including {@code to}; NaN if none. */
   public double quantileIn(int from, int to, double share) {
+    int first = Math.max(0, Math.min(from, size()));
+    int last = Math.max(first, Math.min(to, size()));
     double[] good =
-        Arrays.stream(values, Math.max(0, from), Math.max(Math.max(0, from), Math.min(to, size())))
-            .filter(value -> !Double.isNaN(value))
-            .sorted()
-            .toArray();
+        Arrays.stream(values, first, last).filter(value -> !Double.isNaN(value)).sorted().toArray();
     if (good.length == 0) {
       return Double.NaN;
     }

@@ -24,6 +24,8 @@ final class CycleMarch {
   private final double iceAtStart;
 
   private double vacuumReached = Double.POSITIVE_INFINITY;
+  private double pressureOfColdest = Double.NaN;
+  private double coldest;
   private double vaporOfIce;
   private double heatError;
   private double heatSublimed;
@@ -91,7 +93,7 @@ final class CycleMarch {
 
   /** Looks at every subliming vessel and finds the pressure at which load and dryer meet. */
   private double meet(double pressure_Pa, double step_s, double end) {
-    double coldest = FastFront.coldest(Math.max(pressure_Pa, ChamberStep.LEAST_PA));
+    double coldest = coldest(pressure_Pa);
     double rate = 0;
     double slope = 0;
     for (int i = 0; i < all.size; i++) {
@@ -102,6 +104,15 @@ final class CycleMarch {
       }
     }
     return chamber.meet(pressure_Pa, rate, slope, end) - pressure_Pa;
+  }
+
+  /** Saturation temperature, kept while the pressure stays, as it does for most of a cycle. */
+  private double coldest(double pressure_Pa) {
+    if (pressure_Pa != pressureOfColdest) {
+      pressureOfColdest = pressure_Pa;
+      coldest = FastFront.coldest(Math.max(pressure_Pa, ChamberStep.LEAST_PA));
+    }
+    return coldest;
   }
 
   private void advanceVessel(int i, double time_s, double step_s, double shelf, double shift) {

@@ -25,7 +25,7 @@ final class DesorptionStep {
     double middle = (before + all.bottom[i]) / 2;
     double constant =
         cake.rateConstant() * Math.exp(-cake.activation() / (Water.GAS_CONSTANT * middle));
-    double lost = -excess * Math.expm1(-constant * step_s);
+    double lost = excess * constant * step_s * Relaxation.mean(constant * step_s);
     all.moisture[i] -= lost;
     all.rate[i] = lost * cake.solids() / step_s;
   }

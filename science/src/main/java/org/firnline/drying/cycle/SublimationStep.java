@@ -84,8 +84,8 @@ final class SublimationStep {
     double decay = (conductance + enthalpy * perKelvin[i]) / capacity;
     double ending = Math.min(step_s, timeLeft(i, rate));
     double exponent = decay * ending;
-    double first = exponent > 1e-8 ? -Math.expm1(-exponent) / exponent : 1 - exponent / 2;
-    double second = exponent > 1e-8 ? (1 - first) / exponent : 0.5;
+    double first = Relaxation.mean(exponent);
+    double second = Relaxation.meanOfMean(exponent);
     double warmed = net / capacity * ending * first;
     double meanWarming = net / capacity * ending * second;
     double mean = Math.max(0, rate + perKelvin[i] * meanWarming);

@@ -86,6 +86,9 @@ public final class QuasiSteadyFront {
     if (source <= coldest) {
       return new FrontState(depth_m, source, source, 0);
     }
+    if (Double.isInfinite(below(vessel, supply, depth_m))) {
+      return inPerfectContact(vessel, pressure_Pa, depth_m, source);
+    }
     double front =
         melts(vessel, supply, pressure_Pa, depth_m)
             ? WARMEST_ICE
@@ -94,6 +97,14 @@ public final class QuasiSteadyFront {
     double bottom = front + fromBelow * vessel.geometry().frozenResistance(depth_m);
     return new FrontState(
         depth_m, front, bottom, rate(vessel, supply, pressure_Pa, depth_m, front));
+  }
+
+  /** Nothing between source and front: the front is as warm as the source, whatever sublimes. */
+  private FrontState inPerfectContact(
+      DryingVessel vessel, double pressure_Pa, double depth_m, double source_K) {
+    double front = Math.min(source_K, WARMEST_ICE);
+    double rate = (ice.pressure(front) - pressure_Pa) / vessel.vaporResistance(depth_m);
+    return new FrontState(depth_m, front, source_K, rate);
   }
 
   /** Bare ice, without any resistance, stays at the coldest front; rounding must not hide that. */

@@ -13,7 +13,10 @@ final class ScheduleMarch {
   private static final double ACCURACY = 1e-10;
 
   /** Longest step, s; peaks between steps are then found by their parabola. */
-  private static final double LONGEST_STEP_S = 900;
+  private static final double LONGEST_STEP_S = 600;
+
+  /** Greatest share of the thickness dried in a step, for the same reason. */
+  private static final double LARGEST_SHARE = 0.01;
 
   /** A front that covers less than this share of its way at once is not followed by depth. */
   private static final double FAST_ENOUGH = 0.2;
@@ -54,7 +57,7 @@ final class ScheduleMarch {
     ScheduledRun.Moment now = note();
     while (time < end && !melts(now)) {
       double[] before = state.clone();
-      double next = steps.step(time, Math.min(end, time + LONGEST_STEP_S), state);
+      double next = steps.step(time, Math.min(end, time + longestStep(before)), state);
       while (isDry() && isSlow(before, next)) {
         restore(before);
         next = steps.step(time, time + (next - time) / 2, state);
@@ -74,14 +77,25 @@ final class ScheduleMarch {
     return melts(now) ? ScheduledRun.Ending.MELTS : ScheduledRun.Ending.UNFINISHED;
   }
 
+  private double longestStep(double[] now) {
+    double speed = speed(now);
+    return speed * LONGEST_STEP_S > LARGEST_SHARE * model.thickness()
+        ? LARGEST_SHARE * model.thickness() / speed
+        : LONGEST_STEP_S;
+  }
+
+  private double speed(double[] now) {
+    double[] slopes = new double[now.length];
+    model.slopes(time, now, slopes);
+    return slopes[0];
+  }
+
   private boolean isDry() {
     return state[0] >= model.thickness();
   }
 
   private boolean isSlow(double[] before, double next) {
-    double[] slopes = new double[before.length];
-    model.slopes(time, before, slopes);
-    return slopes[0] * (next - time) < FAST_ENOUGH * (model.thickness() - before[0]);
+    return speed(before) * (next - time) < FAST_ENOUGH * (model.thickness() - before[0]);
   }
 
   /** Goes on from {@code before} with the depth as the clock, to the last ice. */

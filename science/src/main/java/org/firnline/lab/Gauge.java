@@ -10,6 +10,9 @@ public sealed interface Gauge {
   /** What the lab calls it; not blank. */
   String name();
 
+  /** Its reading in pure water vapor over the true pressure, minus 1; best value. */
+  double excess();
+
   /**
    * A capacitance diaphragm: reads the true pressure of any gas.
    *
@@ -19,6 +22,11 @@ public sealed interface Gauge {
 
     public Capacitance {
       Check.named(name, "gauge name");
+    }
+
+    @Override
+    public double excess() {
+      return 0;
     }
   }
 
@@ -39,6 +47,11 @@ public sealed interface Gauge {
     public ThermalConductivity {
       Check.named(name, "gauge name");
       Check.positive(vaporExcess.best(), "vapor excess of the gauge", "");
+    }
+
+    @Override
+    public double excess() {
+      return vaporExcess.best();
     }
 
     /** A gauge of which nothing is known yet but what is published for its kind. */

@@ -1,13 +1,12 @@
 package org.firnline.numerics;
 
+import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import org.hipparchus.linear.SingularValueDecomposition;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
-import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
 import org.hipparchus.util.Pair;
 
@@ -26,8 +25,11 @@ public final class LeastSquares {
   /** Step of central differences, relative to the size of a parameter; error of order 1e-10. */
   private static final double STEP = 1e-5;
 
-  private static final double TOLERANCE = 1e-15;
-  private static final int MOST_EVALUATIONS = 2_000;
+  /** First steps stay as long as the first guess, in units of the sizes. */
+  private static final double FIRST_STEP = 1;
+
+  private static final double TOLERANCE = 1e-14;
+  private static final int MOST_EVALUATIONS = 500;
 
   /**
    * Singular values below this share of the greatest say that data cannot tell parameters apart.
@@ -45,7 +47,8 @@ public final class LeastSquares {
   }
 
   /**
-   * Fits {@code model} to {@code observations}.
+   * Fits {@code model} to {@code observations}. A search that does not come to an end gives its
+   * best point and says that it is not determined.
    *
    * @param start first guess of the parameters
    * @param sizes typical size of each parameter; positive
@@ -55,58 +58,91 @@ public final class LeastSquares {
     for (int i = 0; i < start.length; i++) {
       scaledStart[i] = start[i] / sizes[i];
     }
-    Scaled scaled = new Scaled(model, sizes);
-    LeastSquaresOptimizer.Optimum optimum =
-        new LevenbergMarquardtOptimizer()
-            .withCostRelativeTolerance(TOLERANCE)
-            .withParameterRelativeTolerance(TOLERANCE)
-            .withOrthoTolerance(TOLERANCE)
-            .optimize(
-                new LeastSquaresBuilder()
-                    .start(scaledStart)
-                    .target(observations)
-                    .model(point -> scaled.valueAndSlopes(point.toArray()))
-                    .maxEvaluations(MOST_EVALUATIONS)
-                    .maxIterations(MOST_EVALUATIONS)
-                    .build());
-    return result(optimum, scaled, sizes);
+    Scaled scaled = new Scaled(model, observations, sizes);
+    boolean converged = true;
+    try {
+      optimize(scaled, observations, scaledStart);
+    } catch (MathIllegalStateException unfinished) {
+      converged = false;
+    }
+    return result(scaled, converged, sizes);
   }
 
-  private static Fit result(LeastSquaresOptimizer.Optimum optimum, Scaled scaled, double[] sizes) {
-    double[] point = optimum.getPoint().toArray();
+  private static void optimize(Scaled scaled, double[] observations, double[] start) {
+    new LevenbergMarquardtOptimizer()
+        .withInitialStepBoundFactor(FIRST_STEP)
+        .withCostRelativeTolerance(TOLERANCE)
+        .withParameterRelativeTolerance(TOLERANCE)
+        .withOrthoTolerance(TOLERANCE)
+        .optimize(
+            new LeastSquaresBuilder()
+                .start(start)
+                .target(observations)
+                .model(point -> scaled.valueAndSlopes(point.toArray()))
+                .maxEvaluations(MOST_EVALUATIONS)
+                .maxIterations(MOST_EVALUATIONS)
+                .build());
+  }
+
+  /**
+   * Slopes are brought to length 1 before they are compared, so that the verdict on what the data
+   * determine does not depend on units.
+   */
+  private static Fit result(Scaled scaled, boolean converged, double[] sizes) {
+    double[] point = scaled.best;
     int count = point.length;
-    double sumOfSquares = optimum.getResiduals().dotProduct(optimum.getResiduals());
-    int freedom = optimum.getResiduals().getDimension() - count;
-    double variance = freedom > 0 ? sumOfSquares / freedom : 0;
     RealMatrix slopes = scaled.slopes(point);
-    var singular = new SingularValueDecomposition(slopes.transposeMultiply(slopes));
+    double[] lengths = new double[count];
+    for (int i = 0; i < count; i++) {
+      lengths[i] = slopes.getColumnVector(i).getNorm();
+      double length = lengths[i] > 0 ? lengths[i] : 1;
+      slopes.setColumnVector(i, slopes.getColumnVector(i).mapDivide(length));
+    }
+    var singular = new SingularValueDecomposition(slopes);
     double[] values = singular.getSingularValues();
-    boolean determined = values[count - 1] > DETERMINED * DETERMINED * values[0];
-    DecompositionSolver solver = singular.getSolver();
-    double[][] covariance = solver.getInverse().scalarMultiply(variance).getData();
+    boolean determined = converged && values[count - 1] > DETERMINED * values[0];
+    int freedom = slopes.getRowDimension() - count;
+    double variance = freedom > 0 ? scaled.least / freedom : 0;
+    double[][] covariance = singular.getCovariance(0).scalarMultiply(variance).getData();
     double[] parameters = new double[count];
     for (int i = 0; i < count; i++) {
       parameters[i] = point[i] * sizes[i];
       for (int j = 0; j < count; j++) {
-        covariance[i][j] *= sizes[i] * sizes[j];
+        covariance[i][j] *= sizes[i] * sizes[j] / (lengths[i] * lengths[j]);
       }
     }
-    return new Fit(parameters, covariance, sumOfSquares, determined, optimum.getEvaluations());
+    return new Fit(parameters, covariance, scaled.least, determined, scaled.evaluations);
   }
 
-  /** The model in scaled parameters. */
+  /** The model in scaled parameters; remembers the best point it was asked for. */
   private static final class Scaled {
 
     private final Model model;
+    private final double[] observations;
     private final double[] sizes;
+    private double[] best = {};
+    private double least = Double.POSITIVE_INFINITY;
+    private int evaluations;
 
-    Scaled(Model model, double[] sizes) {
+    Scaled(Model model, double[] observations, double[] sizes) {
       this.model = model;
+      this.observations = observations.clone();
       this.sizes = sizes.clone();
     }
 
     Pair<RealVector, RealMatrix> valueAndSlopes(double[] point) {
-      return new Pair<>(new ArrayRealVector(at(point)), slopes(point));
+      double[] predicted = at(point);
+      evaluations++;
+      double sum = 0;
+      for (int i = 0; i < predicted.length; i++) {
+        double residual = predicted[i] - observations[i];
+        sum += residual * residual;
+      }
+      if (sum < least || best.length == 0) {
+        least = sum;
+        best = point.clone();
+      }
+      return new Pair<>(new ArrayRealVector(predicted), slopes(point));
     }
 
     RealMatrix slopes(double[] point) {

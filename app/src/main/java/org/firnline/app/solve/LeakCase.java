@@ -1,7 +1,10 @@
 package org.firnline.app.solve;
 
 import java.util.List;
-import org.firnline.drying.leak.LeakTest;
+import java.util.stream.IntStream;
+import org.firnline.drying.PressureSample;
+import org.firnline.drying.leak.LeakEvaluation;
+import org.firnline.drying.leak.LeakFinding;
 
 /** Leak and outgassing of an isolated chamber. */
 final class LeakCase implements CaseKind {
@@ -10,21 +13,33 @@ final class LeakCase implements CaseKind {
 
   @Override
   public CaseAnswer solve(CaseInputs inputs) {
-    LeakTest test =
-        LeakTest.of(
-            array(inputs.numbers("times_s")),
-            array(inputs.numbers("pressure_Pa")),
-            inputs.number("volume"));
-    return new CaseAnswer()
-        .put("separable", test.separable())
-        .put("leak_Pa_m3_per_s", test.leak())
-        .put("leak_mbar_L_per_s", test.leak() / PA_M3_PER_MBAR_L)
-        .put("outgas_Pa", test.separable() ? test.outgassing() : Double.NaN)
-        .put("tau_s", test.time())
-        .put("p0_Pa", test.start());
+    List<Double> times = inputs.numbers("times_s");
+    List<Double> pressures = inputs.numbers("pressure_Pa");
+    if (times.size() != pressures.size()) {
+      throw new IllegalArgumentException("a leak test needs one pressure for each time");
+    }
+    List<PressureSample> samples =
+        IntStream.range(0, times.size())
+            .mapToObj(i -> new PressureSample(times.get(i), pressures.get(i)))
+            .toList();
+    LeakFinding finding =
+        new LeakEvaluation().evaluate(samples, inputs.number("volume"), "of the case");
+    return finding.fold(
+        steady -> answer(true, steady.leak().best()).put("p0_Pa", steady.start().best()),
+        both ->
+            answer(true, both.leak().best())
+                .put("outgas_Pa", both.outgassing().best())
+                .put("tau_s", both.fading().best())
+                .put("p0_Pa", both.start().best()),
+        cannot -> answer(false, cannot.greatestLeak()).put("p0_Pa", pressures.get(0)));
   }
 
-  private static double[] array(List<Double> values) {
-    return values.stream().mapToDouble(Double::doubleValue).toArray();
+  private static CaseAnswer answer(boolean separable, double leak) {
+    return new CaseAnswer()
+        .put("separable", separable)
+        .put("leak_Pa_m3_per_s", leak)
+        .put("leak_mbar_L_per_s", leak / PA_M3_PER_MBAR_L)
+        .undefined("outgas_Pa")
+        .undefined("tau_s");
   }
 }

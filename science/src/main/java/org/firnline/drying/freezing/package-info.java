@@ -1,6 +1,7 @@
 /**
- * How long freezing takes. Uses nothing but the JDK. Start reading at {@link
- * org.firnline.drying.freezing.Plank1913}.
+ * Freezing on a shelf: cooling, supercooling until ice appears by chance, a front that moves up
+ * from the bottom, cooling of the frozen mass. Start reading at {@link
+ * org.firnline.drying.freezing.VesselFreezing}; the equations are in docs/science.md.
  */
 @NullMarked
 package org.firnline.drying.freezing;

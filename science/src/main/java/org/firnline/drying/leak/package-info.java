@@ -1,6 +1,7 @@
 /**
- * The leak test: an empty, isolated chamber and the pressure in it. Uses {@code evidence} and
- * {@code numerics}. Start reading at {@link org.firnline.drying.leak.LeakTest}.
+ * The leak test: the pressure of an empty, dry, isolated chamber rises straight by a leak and along
+ * a bending curve by what its walls give off. Start reading at {@link
+ * org.firnline.drying.leak.LeakEvaluation}.
  */
 @NullMarked
 package org.firnline.drying.leak;

@@ -9,21 +9,21 @@ import org.firnline.matter.Water;
  * <p>k = N R_v T/(V R̂), N/R̂ the conductance of all vessels from front to chamber.
  *
  * <p>Valid: tests of seconds, in the first half to two thirds of primary drying. Warming of the ice
- * is left out; see {@link ManometricEquation1997}.
+ * is left out; see {@link WarmingRise}.
  *
  * <p>Source: mass balance of the chamber; derivation in docs/science.md.
  *
  * @param frontPressure P_i, vapor pressure of the ice at the front, Pa; positive
  * @param startPressure P_0, Pa; positive
  * @param rate k, 1/s; positive
- * @param leak X, Pa/s; 0 or more
+ * @param leak X, Pa/s; negative where a gauge drifts
  */
 public record PressureRise(double frontPressure, double startPressure, double rate, double leak) {
 
   public PressureRise {
-    if (!(frontPressure > 0) || !(startPressure > 0) || !(rate > 0) || !(leak >= 0)) {
+    if (!(frontPressure > 0) || !(startPressure > 0) || !(rate > 0) || !Double.isFinite(leak)) {
       throw new IllegalArgumentException(
-          "front pressure, start pressure and rate must be positive, the leak 0 or more");
+          "front pressure, start pressure and rate must be positive, the leak finite");
     }
   }
 

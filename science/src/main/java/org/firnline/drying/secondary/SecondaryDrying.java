@@ -5,24 +5,30 @@ import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import org.firnline.drying.recipe.Track;
 import org.firnline.matter.solute.GordonTaylor1952;
+import org.firnline.numerics.DormandPrince5;
 import org.firnline.numerics.GaussLegendre;
 import org.firnline.numerics.Peak;
 import org.firnline.numerics.Root;
 
 /**
- * Moisture of a cake whose temperature follows a track: C(t) = C_eq + (C_0 − C_eq) exp(−∫k dt).
+ * Moisture of a cake whose temperature follows a track. With a constant equilibrium C(t) = C_eq +
+ * (C_0 − C_eq) exp(−∫k dt); where the equilibrium changes with temperature the law is marched along
+ * the bends of the track.
  *
  * <p>Assumes the cake has the temperature of the track; heat of desorption is left out.
+ *
+ * <p>Valid: after the last ice, below the glass transition.
  *
  * <p>Source: integral of the first-order law; derivation in docs/science.md.
  *
  * @param desorption how the cake loses water
- * @param start C_0, kg of water per kg of solids; not below the equilibrium
+ * @param start C_0, kg of water per kg of solids; 0 or more
  * @param temperature of the product over time, K
  */
 public record SecondaryDrying(Desorption desorption, double start, Track temperature) {
 
   private static final double ACCURACY = 1e-12;
+  private static final double LEAST_MOISTURE = 1e-15;
 
   /** Times closer than this share are one. */
   private static final double SAME = 1e-9;
@@ -39,16 +45,24 @@ public record SecondaryDrying(Desorption desorption, double start, Track tempera
   public record GlassMargin(double margin, double time) {}
 
   public SecondaryDrying {
-    if (!(start >= desorption.equilibrium())) {
+    if (!(start >= 0) || Double.isInfinite(start)) {
       throw new IllegalArgumentException(
-          "moisture " + start + " at the start is below its equilibrium");
+          "moisture " + start + " at the start is no finite 0 or more");
     }
   }
 
   /** Moisture after {@code time_s}, kg of water per kg of solids. */
   public double moisture(double time_s) {
-    double excess = start - desorption.equilibrium();
-    return desorption.equilibrium() + excess * Math.exp(-exposure(time_s));
+    double last = lastBend();
+    double inMotion = Math.min(time_s, last);
+    double moisture = moving(inMotion);
+    if (time_s <= last) {
+      return moisture;
+    }
+    double hold = temperature.at(last);
+    double equilibrium = desorption.equilibrium().at(hold);
+    double gone = desorption.rate(hold) * (time_s - last);
+    return equilibrium + (moisture - equilibrium) * Math.exp(-gone);
   }
 
   /**
@@ -59,21 +73,19 @@ public record SecondaryDrying(Desorption desorption, double start, Track tempera
     if (target >= start) {
       return OptionalDouble.of(0);
     }
-    if (target <= desorption.equilibrium()) {
+    double last = lastBend();
+    double moisture = moving(last);
+    if (moisture <= target) {
+      return OptionalDouble.of(Root.find(time -> moving(time) - target, 0, last));
+    }
+    double hold = temperature.at(last);
+    double equilibrium = desorption.equilibrium().at(hold);
+    if (target <= equilibrium) {
       return OptionalDouble.empty();
     }
-    double wanted =
-        Math.log((start - desorption.equilibrium()) / (target - desorption.equilibrium()));
-    double low = 0;
-    double high = 3_600;
-    while (exposure(high) < wanted) {
-      if (high >= LONGEST_S) {
-        return OptionalDouble.empty();
-      }
-      low = high;
-      high = Math.min(LONGEST_S, 2 * high);
-    }
-    return OptionalDouble.of(Root.find(time -> exposure(time) - wanted, low, high));
+    double wanted = Math.log((moisture - equilibrium) / (target - equilibrium));
+    double time = last + wanted / desorption.rate(hold);
+    return time <= LONGEST_S ? OptionalDouble.of(time) : OptionalDouble.empty();
   }
 
   /** The least distance between glass transition and temperature until {@code end_s}. */
@@ -93,21 +105,56 @@ public record SecondaryDrying(Desorption desorption, double start, Track tempera
     return least;
   }
 
+  /**
+   * ∫k dt from 0 to {@code time_s}, without unit: how many times the water above a constant
+   * equilibrium is divided by e.
+   */
+  public double exposure(double time_s) {
+    double sum = 0;
+    double from = 0;
+    for (double to : bendsUntil(time_s)) {
+      sum += GaussLegendre.integrate(time -> desorption.rate(before(time, to)), from, to, ACCURACY);
+      from = to;
+    }
+    return sum;
+  }
+
   private double margin(GordonTaylor1952 glass, double time_s) {
     return glass.atMoisture(moisture(time_s)) - temperature.at(time_s);
   }
 
-  /** ∫k dt from 0 to {@code time_s}, over the straight pieces of the track one by one. */
-  private double exposure(double time_s) {
-    double sum = 0;
+  /** Moisture while the temperature still changes. */
+  private double moving(double time_s) {
+    if (desorption.equilibrium() instanceof EquilibriumMoisture.Constant constant) {
+      double excess = start - constant.moisture();
+      return constant.moisture() + excess * Math.exp(-exposure(time_s));
+    }
+    double[] moisture = {start};
     double from = 0;
     for (double to : bendsUntil(time_s)) {
-      sum +=
-          GaussLegendre.integrate(
-              time -> desorption.rate(temperature.at(Math.min(time, to))), from, to, ACCURACY);
+      var law =
+          new DormandPrince5(
+              (time, state, slopes) -> {
+                double now = before(time, to);
+                double excess = state[0] - desorption.equilibrium().at(now);
+                slopes[0] = -desorption.rate(now) * excess;
+              },
+              ACCURACY,
+              LEAST_MOISTURE);
+      law.march(from, to, moisture);
       from = to;
     }
-    return sum;
+    return moisture[0];
+  }
+
+  /** The temperature on the piece that ends at {@code to}, so that a step there does not count. */
+  private double before(double time_s, double to) {
+    return temperature.at(Math.min(time_s, Math.nextDown(to)));
+  }
+
+  private double lastBend() {
+    double[] bends = temperature.bends();
+    return Math.max(0, bends[bends.length - 1]);
   }
 
   private double[] bendsUntil(double end_s) {

@@ -46,6 +46,24 @@ class Plank1913Test {
     assertThat(wrapped.allSides(Plank1913.Shape.SLAB, 0.1) / 3600).isCloseTo(4.11, within(0.005));
   }
 
+  /** The same with the whole enthalpy from 10 to −18 °C, 3.23e5 J/kg (found): 2.64 and 5.19 h. */
+  @Test
+  void meetsThePublishedSlabWithItsSensibleHeat() {
+    double heat = 1_090 * 3.23e5;
+    var bare = new Plank1913(heat, 271.15, 239.15, 600, 1.6);
+    double withCardboard = 1 / (1 / 600.0 + 0.001 / 0.06);
+    var wrapped = new Plank1913(heat, 271.15, 239.15, withCardboard, 1.6);
+    assertThat(bare.allSides(Plank1913.Shape.SLAB, 0.1) / 3600).isCloseTo(2.64, within(0.006));
+    assertThat(wrapped.allSides(Plank1913.Shape.SLAB, 0.1) / 3600).isCloseTo(5.19, within(0.006));
+  }
+
+  /** 5 cm steak in air of −30 °C, h 5, k 1.1, 73 % water (inputs found): 12.26 h. */
+  @Test
+  void meetsTheSteak() {
+    var steak = new Plank1913(970 * 0.73 * 333.2e3, 273.15 - 1.75, 243.15, 5, 1.1);
+    assertThat(steak.allSides(Plank1913.Shape.SLAB, 0.05) / 3600).isCloseTo(12.26, within(0.006));
+  }
+
   /** A slab cooled from both sides is two halves cooled from one. */
   @Test
   void halvesASlab() {

@@ -3,7 +3,6 @@ package org.firnline.drying.pressurerise;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Arrays;
 import org.firnline.matter.WagnerEtAl2011Ice;
 import org.junit.jupiter.api.Test;
 
@@ -38,26 +37,6 @@ class PressureRiseTest {
     }
   }
 
-  /** Derived example of the published method: a fit returns −34.00 °C and 1.5e5 m/s. */
-  @Test
-  void aFitReturnsTheFrontAndTheResistance() {
-    PressureRiseFit fit = PressureRiseFit.of(SECONDS, pressures(example()), 0);
-    assertThat(fit.frontTemperature().best()).isCloseTo(239.15, within(0.005));
-    double resistance = fit.vesselResistance(200, GAS, VOLUME) * 3.142e-4;
-    assertThat(resistance).isCloseTo(1.5e5, within(1e-3 * 1.5e5));
-  }
-
-  @Test
-  void aKnownLeakIsTakenOffTheFront() {
-    PressureRise leaking = new PressureRise(25, 8, 0.5, 0.02);
-    double front = new WagnerEtAl2011Ice().saturationTemperature(25);
-    PressureRiseFit known = PressureRiseFit.of(SECONDS, pressures(leaking), 0.02);
-    PressureRiseFit unknown = PressureRiseFit.of(SECONDS, pressures(leaking), 0);
-    assertThat(known.rate().best()).isCloseTo(0.5, within(1e-6));
-    assertThat(known.frontTemperature().best()).isCloseTo(front, within(1e-6));
-    assertThat(unknown.frontTemperature().best()).isGreaterThan(front);
-  }
-
   /** dP/dt = k (P_i − P) + X by a central difference. */
   @Test
   void solvesItsOwnBalance() {
@@ -65,17 +44,5 @@ class PressureRiseTest {
     double step = 1e-4;
     double slope = (rise.at(2 + step) - rise.at(2 - step)) / (2 * step);
     assertThat(slope).isCloseTo(0.5 * (25 - rise.at(2)) + 0.02, within(1e-6));
-  }
-
-  @Test
-  void thePrintedEquationStartsAtTheStartAndWarms() {
-    var printed = new ManometricEquation1997(example(), 1, 0.01);
-    assertThat(printed.at(25)).isGreaterThan(example().at(25));
-    var without = new ManometricEquation1997(example(), 0, 0.01);
-    assertThat(without.at(10)).isCloseTo(example().at(10), within(1e-12));
-  }
-
-  private static double[] pressures(PressureRise rise) {
-    return Arrays.stream(SECONDS).map(rise::at).toArray();
   }
 }

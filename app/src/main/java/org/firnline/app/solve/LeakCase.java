@@ -1,7 +1,7 @@
 package org.firnline.app.solve;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.firnline.drying.PressureSample;
 import org.firnline.drying.leak.LeakEvaluation;
 import org.firnline.drying.leak.LeakFinding;
@@ -13,33 +13,44 @@ final class LeakCase implements CaseKind {
 
   @Override
   public CaseAnswer solve(CaseInputs inputs) {
+    LeakFinding finding =
+        new LeakEvaluation().evaluate(samples(inputs), inputs.number("volume"), "the case");
+    return finding.fold(LeakCase::steady, LeakCase::both, LeakCase::cannotTell);
+  }
+
+  private static List<PressureSample> samples(CaseInputs inputs) {
     List<Double> times = inputs.numbers("times_s");
     List<Double> pressures = inputs.numbers("pressure_Pa");
     if (times.size() != pressures.size()) {
-      throw new IllegalArgumentException("a leak test needs one pressure for each time");
+      throw new CaseRefusal(
+          "'times_s' and 'pressure_Pa' differ in length", "give one pressure for each time");
     }
-    List<PressureSample> samples =
-        IntStream.range(0, times.size())
-            .mapToObj(i -> new PressureSample(times.get(i), pressures.get(i)))
-            .toList();
-    LeakFinding finding =
-        new LeakEvaluation().evaluate(samples, inputs.number("volume"), "of the case");
-    return finding.fold(
-        steady -> answer(true, steady.leak().best()).put("p0_Pa", steady.start().best()),
-        both ->
-            answer(true, both.leak().best())
-                .put("outgas_Pa", both.outgassing().best())
-                .put("tau_s", both.fading().best())
-                .put("p0_Pa", both.start().best()),
-        cannot -> answer(false, cannot.greatestLeak()).put("p0_Pa", pressures.get(0)));
+    List<PressureSample> samples = new ArrayList<>();
+    for (int i = 0; i < times.size(); i++) {
+      samples.add(new PressureSample(times.get(i), pressures.get(i)));
+    }
+    return samples;
   }
 
-  private static CaseAnswer answer(boolean separable, double leak) {
+  private static CaseAnswer steady(LeakFinding.Steady found) {
+    return leak(true, found.leak().best()).put("outgas_Pa", 0.0).put("p0_Pa", found.start().best());
+  }
+
+  private static CaseAnswer both(LeakFinding.LeakAndOutgassing found) {
+    return leak(true, found.leak().best())
+        .put("outgas_Pa", found.outgassing().best())
+        .put("tau_s", found.fading().best())
+        .put("p0_Pa", found.start().best());
+  }
+
+  private static CaseAnswer cannotTell(LeakFinding.CannotTell found) {
+    return leak(false, found.greatestLeak()).put("reason", found.reason()).undefined("outgas_Pa");
+  }
+
+  private static CaseAnswer leak(boolean separable, double leak) {
     return new CaseAnswer()
         .put("separable", separable)
         .put("leak_Pa_m3_per_s", leak)
-        .put("leak_mbar_L_per_s", leak / PA_M3_PER_MBAR_L)
-        .undefined("outgas_Pa")
-        .undefined("tau_s");
+        .put("leak_mbar_L_per_s", leak / PA_M3_PER_MBAR_L);
   }
 }

@@ -23,7 +23,7 @@ class SimulatedLogReviewTest {
   private static final Instant START = Instant.parse("2026-03-02T07:00:00Z");
   private static final CycleDryer DRYER = ExampleCycle.dryer(5e-6);
   private static final CycleSchedule SCHEDULE = CycleSchedule.of(ExampleCycle.recipe(40));
-  private static final Sensors SENSORS = new Sensors(0.1, 0.003, 20, List.of(0.0, 0.2), 7);
+  private static final CycleLogger LOGGER = CycleLogger.usual(60, 7);
 
   private static CycleRun simulate(Incident... incidents) {
     return new CycleSimulation(
@@ -32,7 +32,7 @@ class SimulatedLogReviewTest {
   }
 
   private static Review review(CycleRun run) {
-    String text = String.join("\n", new CycleLog(run, DRYER, SENSORS, 60).lines(START)) + "\n";
+    String text = String.join("\n", CycleCsv.lines(LOGGER.log(run, DRYER), START)) + "\n";
     var reading = new LogReader().read("simulated.csv", text.getBytes(StandardCharsets.UTF_8));
     assertThat(reading.questions()).isEmpty();
     return new Reviewer().review(reading.log().orElseThrow(), ReviewContext.none());
@@ -108,7 +108,7 @@ class SimulatedLogReviewTest {
   @Test
   void theSameSeedWritesTheSameLog() {
     CycleRun run = simulate();
-    assertThat(new CycleLog(run, DRYER, SENSORS, 60).lines(START))
-        .isEqualTo(new CycleLog(run, DRYER, SENSORS, 60).lines(START));
+    assertThat(CycleCsv.lines(LOGGER.log(run, DRYER), START))
+        .isEqualTo(CycleCsv.lines(LOGGER.log(run, DRYER), START));
   }
 }

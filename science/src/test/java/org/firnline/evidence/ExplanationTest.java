@@ -9,7 +9,7 @@ class ExplanationTest {
   @Test
   void isCompleteForEveryQuantity() {
     assertThat(Explanation.all())
-        .hasSizeGreaterThan(30)
+        .hasSizeGreaterThan(100)
         .allSatisfy(
             one -> {
               assertThat(one.meaning()).isNotBlank();

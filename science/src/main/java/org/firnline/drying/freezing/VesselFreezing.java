@@ -14,9 +14,9 @@ import org.firnline.drying.recipe.Track;
  * rest to the freezing point at once; a front moves up from the bottom (one-sided Plank); the
  * frozen mass cools as one, with a third of the layer's resistance in its way.
  *
- * <p>Assumes one freezing point for all ice, no sensible heat of the ice behind the moving front
- * (about 5 % of the latent heat), no heat from above. Thawing is not followed: a front may step
- * back while the shelf is warm, but product that was frozen through must stay frozen.
+ * <p>Assumes one freezing point for all ice, no sensible heat of the ice behind the moving front (6
+ * % of the latent heat at 20 K), no heat from above. Thawing is not followed: a front may step back
+ * while the shelf is warm, but product that was frozen through must stay frozen.
  *
  * <p>Valid: layers up to about 2 cm on a shelf at atmospheric pressure.
  *

@@ -80,8 +80,7 @@ public class CycleOfLoad {
       turn = (turn + 1) % VIALS;
       CycleVessel vial = load.get(turn);
       ScheduledRun run =
-          ScheduledDrying.withStoredHeat(
-              vial.vessel(), vial.heat(), primary, vial.mass(), 228.15);
+          ScheduledDrying.withStoredHeat(vial.vessel(), vial.heat(), primary, vial.mass(), 228.15);
       sum += run.time();
     }
     return sum;

@@ -6,7 +6,7 @@ import java.util.Objects;
 /**
  * How a file is laid out.
  *
- * @param form kind of file: "delimited", "long", "JSON lines", "spreadsheet" ...
+ * @param form kind of file: "delimited", "long", "JSON lines"
  * @param encoding character set, such as "UTF-8" or "windows-1252"
  * @param delimiter field separator in words for invisible ones: ",", ";", "tab"; empty if none
  * @param decimalMark "." or ","; empty if the file holds no fractions

@@ -54,8 +54,36 @@ public final class LogReader {
       return unreadable(
           fileName,
           new Problem(
-              "logs.io", "the file breaks off", fileName, why, "copy the file again and retry"));
+              "logs.io",
+              "the file cannot be read to its end",
+              fileName,
+              why,
+              "copy or export the file again"));
     }
+  }
+
+  /**
+   * Reads a file by what was settled for its source. Where the header has changed, choices about
+   * columns are left aside, and a problem tells the changes.
+   *
+   * @param fileName name of the file
+   * @param bytes the whole file
+   * @param profile what was settled
+   */
+  public Reading read(String fileName, byte[] bytes, ReadingProfile profile) {
+    Reading reading = read(fileName, bytes, profile.choices());
+    List<String> changes = profile.changes(reading.layout().header());
+    if (changes.isEmpty()) {
+      return reading;
+    }
+    return read(fileName, bytes, profile.withoutColumns())
+        .with(
+            new Problem(
+                "logs.header-changed",
+                "the header has changed: " + String.join(", ", changes),
+                fileName,
+                "choices about columns hold for the header they were made for",
+                "look at roles and units again"));
   }
 
   private Reading readPlain(String fileName, ByteSource source, ReadingChoices choices)

@@ -1,5 +1,6 @@
 package org.firnline.logs;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -47,5 +48,12 @@ public record Reading(
   /** The same reading of a file that is laid out otherwise. */
   Reading withLayout(Layout other) {
     return new Reading(fileName, log, other, rows, rowNotes, guesses, questions, problems);
+  }
+
+  /** The same reading with one more problem. */
+  Reading with(Problem problem) {
+    List<Problem> all = new ArrayList<>(problems);
+    all.add(problem);
+    return new Reading(fileName, log, layout, rows, rowNotes, guesses, questions, all);
   }
 }

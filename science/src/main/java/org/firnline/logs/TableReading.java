@@ -258,6 +258,8 @@ final class TableReading {
     }
     List<Channel> channels =
         new ChannelReading(choices, vocabulary, units, notes, contents).channels(columns);
+    new PhysicalChecks(notes).check(channels);
+    noteUnfinished(contents);
     TimeAxis time = TimeAxis.of(placed.times().line().toArray());
     MarkerReading markers = new MarkerReading(time, contents.lines());
     markers.addRemarks(shape.preamble());
@@ -275,6 +277,17 @@ final class TableReading {
         notes.guesses(),
         notes.questions(),
         notes.problems());
+  }
+
+  private void noteUnfinished(TableContents contents) {
+    if (contents.unfinishedLine() > 0) {
+      notes.problemAt(
+          "logs.unfinished",
+          "the last line is not finished",
+          contents.unfinishedLine(),
+          "a line counts when its end is written",
+          "read the file again when it has grown");
+    }
   }
 
   private Layout layout(

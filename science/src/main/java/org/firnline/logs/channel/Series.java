@@ -143,6 +143,11 @@ public final class Series {
     return good;
   }
 
+  /** Other samples in this series' unit. */
+  public Series likewise(SeriesBuilder samples) {
+    return samples.build(scale, offset);
+  }
+
   /** The same samples in another unit: SI value = written number × scale + offset. */
   public Series in(double newScale, double newOffset) {
     return new Series(size, chunks, decimals, qualities, newScale, newOffset);

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
+import java.util.Set;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -19,6 +20,9 @@ public final class Unpacking {
 
   private static final long MOST_BYTES = 1L << 30;
   private static final int MOST_GROWTH = 200;
+
+  /** The first entry of the two common workbook forms. */
+  private static final Set<String> WORKBOOK_STARTS = Set.of("[Content_Types].xml", "mimetype");
 
   private Unpacking() {}
 
@@ -42,6 +46,9 @@ public final class Unpacking {
       ZipEntry entry = zip.getNextEntry();
       while (entry != null && (entry.isDirectory() || entry.getName().startsWith("__MACOSX"))) {
         entry = zip.getNextEntry();
+      }
+      if (entry != null && WORKBOOK_STARTS.contains(entry.getName())) {
+        throw new IOException("the file is a spreadsheet workbook; save its sheet as CSV");
       }
       if (entry == null) {
         throw new IOException("the zip file holds no file");

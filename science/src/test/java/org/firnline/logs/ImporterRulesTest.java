@@ -1,0 +1,383 @@
+package org.firnline.logs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.zip.GZIPOutputStream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.firnline.logs.channel.Quality;
+import org.firnline.logs.channel.Role;
+import org.firnline.logs.table.RowNote;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+/** Rules every reading keeps, each with the smallest file that shows it. */
+class ImporterRulesTest {
+  private static final String HEAD = "time_utc,shelf_C,product_C,p_mbar,collector_C\n";
+
+  private static Reading read(String text) {
+    return new LogReader().read("rules.csv", text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static String row(int minute, String rest) {
+    return String.format("2026-10-12T08:%02d:00Z,%s%n", minute, rest).replace("\r", "");
+  }
+
+  private static String rows(int from, int to) {
+    StringBuilder text = new StringBuilder();
+    for (int i = from; i < to; i++) {
+      text.append(row(i, "-40.0,-39.6,0.081,-54.2"));
+    }
+    return text.toString();
+  }
+
+  @Nested
+  class R_IMP_01_no_row_is_dropped_silently {
+    @Test
+    void every_line_is_counted_and_every_unusable_one_named() {
+      Reading reading =
+          read(
+              HEAD
+                  + rows(0, 5)
+                  + "2026-10-12T08:05\n"
+                  + "garbage\n"
+                  + row(7, "-40.0,abc,0.081,-54.2")
+                  + rows(8, 12));
+      assertThat(reading.rows().read()).isEqualTo(12);
+      assertThat(reading.rows().kept()).isEqualTo(10);
+      assertThat(reading.rows().rejected()).isEqualTo(2);
+      assertThat(reading.rows().flagged()).isEqualTo(1);
+      assertThat(reading.rowNotes())
+          .filteredOn(note -> note.fate() == RowNote.Fate.REJECTED)
+          .allMatch(note -> note.firstLine() == 7 || note.firstLine() == 8)
+          .allMatch(note -> !note.reason().isBlank());
+    }
+
+    @Test
+    void two_lines_run_together_are_rejected_and_named() {
+      Reading reading =
+          read(
+              HEAD
+                  + rows(0, 5)
+                  + "2026-10-12T08:05:00Z,-40.0,-39.6,0.082026-10-12T08:06:00Z,-40.0,-39.6,0.08,-54.2\n"
+                  + rows(7, 9));
+      assertThat(reading.rows().rejected()).isEqualTo(1);
+      assertThat(reading.rows().kept()).isEqualTo(7);
+    }
+
+    @Test
+    void an_empty_file_is_a_problem_not_an_exception() {
+      Reading reading = read("");
+      assertThat(reading.log()).isEmpty();
+      assertThat(reading.problems())
+          .singleElement()
+          .satisfies(p -> assertThat(p.advice()).isNotBlank());
+    }
+  }
+
+  @Nested
+  class R_IMP_04_headers {
+    @Test
+    void a_preamble_right_above_the_header_stays_out_of_it() {
+      Reading reading = read("Run,HF-0231\nOperator,R. Marsh\nBatch,17\n" + HEAD + rows(0, 6));
+      assertThat(reading.layout().headerLines()).containsExactly(4L);
+      assertThat(reading.log().orElseThrow().preamble())
+          .contains(new PreambleEntry(2, "Operator", "R. Marsh"));
+    }
+
+    @Test
+    void lettered_products_are_names_not_degrees() {
+      Reading reading =
+          read(
+              "time_utc,shelf degC,Product A,Product B,Product C\n"
+                  + "2026-10-12T08:00:00Z,-40.0,-39.0,-38.0,-37.0\n"
+                  + "2026-10-12T08:01:00Z,-40.0,-39.0,-38.0,-37.0\n");
+      assertThat(reading.log().orElseThrow().channels())
+          .extracting(channel -> channel.name())
+          .containsExactly("shelf", "Product A", "Product B", "Product C");
+    }
+  }
+
+  @Nested
+  class R_IMP_07_and_06_zones {
+    @Test
+    void the_spring_hour_that_a_logger_writes_shows_that_it_knows_no_summer_time() {
+      StringBuilder text = new StringBuilder("time,shelf_C,p_mbar\n");
+      for (int i = 0; i < 180; i++) {
+        int minute = i % 60;
+        text.append(String.format("2026-03-29 %02d:%02d,-40.0,0.08\n", 1 + i / 60, minute));
+      }
+      Reading reading =
+          new LogReader()
+              .read(
+                  "spring.csv",
+                  text.toString().getBytes(StandardCharsets.UTF_8),
+                  ReadingChoices.none().withZone(ZoneId.of("Europe/Berlin")));
+      Log log = reading.log().orElseThrow();
+      assertThat(log.time().instant(0)).isEqualTo(Instant.parse("2026-03-29T00:00:00Z"));
+      assertThat(log.time().duration_s()).isEqualTo(179 * 60.0);
+    }
+
+    @Test
+    void a_missing_zone_is_asked_for() {
+      Reading reading =
+          read("time,shelf_C,p_mbar\n2026-10-12 08:00,-40,0.08\n2026-10-12 08:01,-40,0.08\n");
+      assertThat(reading.questions())
+          .extracting(Question::kind)
+          .containsExactly(Question.Kind.ZONE);
+    }
+  }
+
+  @Nested
+  class R_IMP_09_equal_stamps {
+    @Test
+    void of_a_clock_without_seconds_are_spread_over_their_minute() {
+      StringBuilder text = new StringBuilder("time UTC,shelf_C,p_mbar\n");
+      for (int i = 0; i < 12; i++) {
+        text.append("2026-10-12 08:0").append(i / 6).append(",-40.0,0.08\n");
+      }
+      Log log = read(text.toString()).log().orElseThrow();
+      for (int i = 0; i < 12; i++) {
+        assertThat(log.time().elapsed_s(i)).isEqualTo(10.0 * i);
+      }
+    }
+  }
+
+  @Nested
+  class R_IMP_12_numbers_that_stand_for_no_sensor {
+    @Test
+    void are_flagged_when_they_stand_apart_and_keep_their_figure() {
+      Reading reading =
+          read(
+              HEAD
+                  + rows(0, 5)
+                  + row(5, "-40.0,850,0.081,-54.2")
+                  + row(6, "-40.0,850,0.081,-54.2")
+                  + rows(7, 10));
+      Log log = reading.log().orElseThrow();
+      assertThat(log.findChannelIn(Role.PRODUCT).orElseThrow().series().quality(5))
+          .isEqualTo(Quality.OPEN_SENSOR);
+      assertThat(log.findChannelIn(Role.PRODUCT).orElseThrow().series().asWritten(5))
+          .isEqualTo(850);
+    }
+
+    @Test
+    void are_left_alone_where_they_are_a_usual_value() {
+      StringBuilder text = new StringBuilder("time_utc,shelf_C,p_mTorr\n");
+      for (int i = 0; i < 30; i++) {
+        text.append(row(i, "-40.0," + (9990 + i % 12)));
+      }
+      assertThat(read(text.toString()).rows().flagged()).isZero();
+    }
+  }
+
+  @Nested
+  class R_IMP_14_what_cannot_be_together {
+    @Test
+    void a_collector_warmer_than_the_shelf_is_reported() {
+      Reading reading =
+          read(
+              "time_utc,collector_C,shelf_C,p_mbar\n"
+                  + rows(0, 8).replaceAll(",-39.6,0.081,-54.2", ",-60.0,0.081"));
+      assertThat(reading.problems())
+          .anyMatch(problem -> problem.what().contains("warmer than the shelf"));
+    }
+
+    @Test
+    void a_pressure_above_the_atmosphere_is_reported() {
+      Reading reading =
+          read(
+              "time_utc,shelf_C,p_mbar\n"
+                  + row(0, "-40.0,99000")
+                  + row(1, "-40.0,99000")
+                  + row(2, "-40.0,99000"));
+      assertThat(reading.problems())
+          .anyMatch(problem -> problem.what().contains("above any atmosphere"));
+    }
+  }
+
+  @Nested
+  class R_IMP_15_a_set_point_without_a_name {
+    @Test
+    void is_told_by_holding_and_ramping_exactly() {
+      StringBuilder text = new StringBuilder("time_utc,Vacuum mbar,Vacuum mbar\n");
+      for (int i = 0; i < 59; i++) {
+        double noise = 0.001 * Math.sin(i * 12.9898) + 0.0013 * Math.cos(i * 78.233);
+        text.append(row(i, (i < 30 ? "0.1," : "0.08,") + String.format("%.4f", 0.09 + noise)));
+      }
+      Log log = read(text.toString()).log().orElseThrow();
+      assertThat(log.channels().get(0).role()).isEqualTo(Role.PRESSURE_SET_POINT);
+      assertThat(log.channels().get(1).role()).isEqualTo(Role.PRESSURE);
+    }
+  }
+
+  @Nested
+  class R_IMP_17_a_growing_file {
+    @Test
+    void leaves_an_unfinished_last_line_for_later() {
+      Reading reading = read(HEAD + rows(0, 5) + "2026-10-12T08:05:00Z,-40.0,-3");
+      assertThat(reading.rows().kept()).isEqualTo(5);
+      assertThat(reading.rows().rejected()).isZero();
+      assertThat(reading.problems())
+          .singleElement()
+          .satisfies(problem -> assertThat(problem.where()).contains("line 7"));
+    }
+
+    @Test
+    void reads_the_same_again() {
+      String text = HEAD + rows(0, 20);
+      assertThat(read(text).rows()).isEqualTo(read(text).rows());
+      assertThat(read(text).guesses()).isEqualTo(read(text).guesses());
+    }
+  }
+
+  @Nested
+  class R_IMP_18_X27_several_files_of_one_run {
+    @Test
+    void are_joined_and_what_they_repeat_is_left_out() {
+      Log first = read(HEAD + rows(0, 10)).log().orElseThrow();
+      Log second = read(HEAD + rows(5, 20)).log().orElseThrow();
+      LogJoin.Joined joined = new LogJoin().join(List.of(second, first));
+      assertThat(joined.repeated()).isEqualTo(5);
+      assertThat(joined.log().time().size()).isEqualTo(20);
+      assertThat(joined.log().time().duration_s()).isEqualTo(19 * 60.0);
+      assertThat(joined.log().channels().get(0).series().asWritten(19)).isEqualTo(-40.0);
+    }
+
+    @Test
+    void of_different_loggers_are_refused() {
+      Log first = read(HEAD + rows(0, 10)).log().orElseThrow();
+      Log other = read(HEAD.replace("product_C", "vial_C") + rows(5, 20)).log().orElseThrow();
+      assertThatThrownBy(() -> new LogJoin().join(List.of(first, other)))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageContaining("vial_C");
+    }
+  }
+
+  @Nested
+  class R_IMP_19_a_profile_is_a_hint {
+    private final ReadingProfile profile =
+        new ReadingProfile(
+            List.of("time_utc", "shelf_C", "product_C", "p_mbar", "collector_C"),
+            ReadingChoices.none()
+                .withColumns(
+                    Map.of(
+                        "product_C",
+                        new ColumnChoice(Optional.of(Role.PRODUCT_SURFACE), Optional.empty()))));
+
+    private Reading read(String text) {
+      return new LogReader().read("next.csv", text.getBytes(StandardCharsets.UTF_8), profile);
+    }
+
+    @Test
+    void that_is_followed_while_the_header_stays() {
+      Reading reading = read(HEAD + rows(0, 5));
+      assertThat(reading.problems()).isEmpty();
+      assertThat(reading.log().orElseThrow().channels().get(1).role())
+          .isEqualTo(Role.PRODUCT_SURFACE);
+    }
+
+    @Test
+    void that_is_dropped_with_a_word_when_the_header_changes() {
+      Reading reading = read(HEAD.replace("p_mbar", "pressure_mbar") + rows(0, 5));
+      assertThat(reading.log().orElseThrow().channels().get(1).role()).isEqualTo(Role.PRODUCT);
+      assertThat(reading.problems())
+          .anyMatch(problem -> problem.what().contains("\"pressure_mbar\" is new"));
+    }
+  }
+
+  @Nested
+  class R_IMP_20_packed_files {
+    private final byte[] plain = (HEAD + rows(0, 20)).getBytes(StandardCharsets.UTF_8);
+
+    @Test
+    void in_gzip_and_zip_are_read() throws IOException {
+      ByteArrayOutputStream gzip = new ByteArrayOutputStream();
+      try (OutputStream out = new GZIPOutputStream(gzip)) {
+        out.write(plain);
+      }
+      ByteArrayOutputStream zip = new ByteArrayOutputStream();
+      try (ZipOutputStream out = new ZipOutputStream(zip)) {
+        out.putNextEntry(new ZipEntry("run.csv"));
+        out.write(plain);
+      }
+      for (byte[] packed : List.of(gzip.toByteArray(), zip.toByteArray())) {
+        assertThat(new LogReader().read("run", packed).rows().kept()).isEqualTo(20);
+      }
+    }
+
+    @Test
+    void that_are_workbooks_are_named_as_such() throws IOException {
+      ByteArrayOutputStream zip = new ByteArrayOutputStream();
+      try (ZipOutputStream out = new ZipOutputStream(zip)) {
+        out.putNextEntry(new ZipEntry("[Content_Types].xml"));
+        out.write(plain);
+      }
+      assertThat(new LogReader().read("run.xlsx", zip.toByteArray()).problems().get(0).rule())
+          .contains("save its sheet as CSV");
+    }
+
+    @Test
+    void that_grow_without_end_are_refused() throws IOException {
+      ByteArrayOutputStream gzip = new ByteArrayOutputStream();
+      try (OutputStream out = new GZIPOutputStream(gzip)) {
+        byte[] zeros = new byte[1 << 20];
+        for (int i = 0; i < 80; i++) {
+          out.write(zeros);
+        }
+      }
+      Reading reading = new LogReader().read("bomb.gz", gzip.toByteArray());
+      assertThat(reading.log()).isEmpty();
+      assertThat(reading.problems().get(0).rule()).contains("more than a packed log can hold");
+    }
+  }
+
+  @Nested
+  class R_IMP_22_everything_guessed_is_listed {
+    @Test
+    void with_its_reason_and_the_choice_that_changes_it() {
+      Reading reading =
+          read("Zeit;Platte;Druck\n12.10.2026 08:00;-40,0;0,08\n13.10.2026 08:00;-40,0;0,08\n");
+      assertThat(reading.guesses())
+          .extracting(Guess::what)
+          .contains(
+              "encoding", "delimiter", "decimal mark", "date order", "zone", "unit of Platte");
+      assertThat(reading.guesses())
+          .allSatisfy(guess -> assertThat(guess.reason()).isNotBlank())
+          .allSatisfy(guess -> assertThat(guess.choice()).isNotBlank());
+    }
+
+    @Test
+    void and_a_choice_is_followed() {
+      String text = "time_utc,a,b\n" + row(0, "-10,1") + row(1, "-10,1");
+      Reading reading =
+          new LogReader()
+              .read(
+                  "told.csv",
+                  text.getBytes(StandardCharsets.UTF_8),
+                  ReadingChoices.none()
+                      .withColumns(
+                          Map.of(
+                              "a",
+                              new ColumnChoice(Optional.of(Role.SHELF), Optional.of("°F")),
+                              "#3",
+                              new ColumnChoice(Optional.of(Role.PRESSURE), Optional.of("mTorr")))));
+      Log log = reading.log().orElseThrow();
+      assertThat(log.channels().get(0).role()).isEqualTo(Role.SHELF);
+      assertThat(log.channels().get(0).unit()).isEqualTo("°F");
+      assertThat(log.channels().get(1).series().value(0)).isBetween(0.133, 0.134);
+      assertThat(Arrays.asList(Question.Kind.values())).hasSize(3);
+    }
+  }
+}

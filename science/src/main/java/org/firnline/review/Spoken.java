@@ -1,6 +1,7 @@
 package org.firnline.review;
 
 import java.util.Locale;
+import org.firnline.units.Figures;
 import org.firnline.units.Unit;
 
 /** Numbers as a person at the dryer says them. */
@@ -11,12 +12,12 @@ final class Spoken {
 
   /** A temperature given in K. */
   static String temperature(double kelvin) {
-    return String.format(Locale.ROOT, "%.1f °C", CELSIUS.fromSi(kelvin));
+    return Figures.decimals(CELSIUS.fromSi(kelvin), 1) + " °C";
   }
 
   /** A temperature difference given in K. */
   static String kelvin(double difference_K) {
-    return String.format(Locale.ROOT, "%.1f K", difference_K);
+    return Figures.decimals(difference_K, 1) + " K";
   }
 
   /** A pressure given in Pa. */

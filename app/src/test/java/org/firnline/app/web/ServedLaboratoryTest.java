@@ -162,8 +162,7 @@ class ServedLaboratoryTest {
       byte[] bytes = {0, 1, 2, (byte) 0xff, '\r', '\n', 0};
       RawFile kept =
           served.getBean(RawFiles.class).keep(new ByteArrayInputStream(bytes), "../../evil.csv");
-      String hash =
-          HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+      String hash = HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
       assertThat(kept.sha256()).isEqualTo(hash);
       assertThat(kept.size_bytes()).isEqualTo(bytes.length);
       try (InputStream stored = served.getBean(RawFiles.class).open(kept)) {

@@ -190,7 +190,7 @@ class SharedLogsReviewTest {
     @Test
     void says_that_collapse_is_likely_and_why() {
       Finding finding = finding(review, FindingKind.PRODUCT_TOO_WARM);
-      assertThat(finding.text()).contains("-31.0 °C").contains("collapse");
+      assertThat(finding.text()).contains("−31.0 °C").contains("collapse");
       assertThat(finding.causes().get(0)).contains("above its set point");
     }
 

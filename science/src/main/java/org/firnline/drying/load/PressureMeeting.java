@@ -22,7 +22,7 @@ import org.firnline.numerics.Root;
 final class PressureMeeting {
 
   private static final double LOWEST_PA = 1e-3;
-  private static final double STEP = 1.1;
+  private static final double STEP = 1.2;
   private static final double JUST_ABOVE = 1 + 1e-12;
 
   /** A difference that turns back within this share of what the dryer carries may hide roots. */
@@ -41,7 +41,7 @@ final class PressureMeeting {
 
   /** Every pressure at which load and dryer meet, rising. */
   List<PressureRoot> roots() {
-    return crossings(lowest());
+    return crossings(lowest(), Integer.MAX_VALUE);
   }
 
   /**
@@ -56,7 +56,7 @@ final class PressureMeeting {
     if (excess(from) <= 0) {
       return OptionalDouble.of(from);
     }
-    return crossings(from).stream().mapToDouble(PressureRoot::pressure).findFirst();
+    return crossings(from, 1).stream().mapToDouble(PressureRoot::pressure).findFirst();
   }
 
   /**
@@ -84,13 +84,14 @@ final class PressureMeeting {
         : load.applyAsDouble(pressure_Pa) - carried;
   }
 
-  private List<PressureRoot> crossings(double from) {
+  /** Rising, from {@code from} up until {@code enough} are found. */
+  private List<PressureRoot> crossings(double from, int enough) {
     List<PressureRoot> found = new ArrayList<>();
     double low = from;
     double atLow = excess(low);
     double before = low;
     double atBefore = atLow;
-    while (low < Water.TRIPLE_POINT_PRESSURE) {
+    while (low < Water.TRIPLE_POINT_PRESSURE && found.size() < enough) {
       double high = Math.min(low * STEP, Water.TRIPLE_POINT_PRESSURE);
       double atHigh = excess(high);
       if (nearlyTouches(atBefore, atLow, atHigh, low) && before < low) {

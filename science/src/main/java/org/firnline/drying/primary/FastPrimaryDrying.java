@@ -1,20 +1,15 @@
 package org.firnline.drying.primary;
 
-import java.util.Optional;
-
 /**
  * Primary drying of one vessel at constant settings, fast enough to ask for every vessel of a load
  * and every point of a map.
  *
- * <p>Slabs without heat from above go through {@link SlabKernel}; other shapes through {@link
- * PrimaryDrying} with the tabulated ice. Both solve the same equations; drying times agree with
- * {@link PrimaryDrying} to 1e-6 and temperatures to 1e-4 K wherever the source is more than a few
- * hundredths of a kelvin above the threshold of sublimation.
+ * <p>Slabs without heat from above go through {@link SlabKernel}, the rest through {@link
+ * ShapeKernel}. Both solve the equations of {@link PrimaryDrying}; drying times agree with it to
+ * 1e-6 and temperatures to 1e-4 K wherever the source is more than half a kelvin above the
+ * threshold of sublimation, closer to it by as much less as the tabulated ice is amplified there.
  */
 public final class FastPrimaryDrying {
-
-  private static final PrimaryDrying TABULATED =
-      new PrimaryDrying(new QuasiSteadyFront(IceTable.shared(), IceTable.shared()));
 
   private FastPrimaryDrying() {}
 
@@ -27,28 +22,6 @@ public final class FastPrimaryDrying {
     if (vessel.geometry() instanceof Slab slab && supply.above().coefficient() == 0) {
       return SlabKernel.run(vessel, slab, supply, pressure_Pa);
     }
-    return summary(TABULATED.run(vessel, supply, pressure_Pa));
-  }
-
-  private static VialTrajectory summary(PrimaryDryingResult result) {
-    Outcome outcome = result.outcome();
-    if (outcome instanceof Outcome.NothingSublimes idle) {
-      return VialTrajectory.idle(idle.productTemperature());
-    }
-    Optional<PrimaryDryingResult.Course> course = result.course();
-    boolean melts = outcome instanceof Outcome.Melts;
-    if (melts || course.isEmpty()) {
-      return VialTrajectory.melting(
-          melts ? VialTrajectory.Ending.MELTS : VialTrajectory.Ending.ABOVE_TRIPLE_POINT);
-    }
-    return new VialTrajectory(
-        outcome instanceof Outcome.Stalls
-            ? VialTrajectory.Ending.STALLS
-            : VialTrajectory.Ending.DRIES,
-        result.dryingTime().orElse(Double.NaN),
-        course.get().warmestPoint(),
-        course.get().start().rate(),
-        course.get().peakRate(),
-        course.get().end().rate());
+    return ShapeKernel.run(vessel, supply, pressure_Pa);
   }
 }

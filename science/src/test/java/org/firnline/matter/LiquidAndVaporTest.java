@@ -269,4 +269,40 @@ class LiquidAndVaporTest {
       meets(pressure, row, QuantityKind.PRESSURE);
     }
   }
+
+  @Nested
+  class SublimationSeenOtherwise {
+
+    private static final MurphyKoop2005Enthalpy ENTHALPY = new MurphyKoop2005Enthalpy();
+
+    static Stream<GoldenRow> enthalpies() {
+      return GoldenRow.of("sublimation-enthalpy-others.csv");
+    }
+
+    static Stream<GoldenRow> temperatures() {
+      return GoldenRow.of("ice-temperature-equation-of-state.csv");
+    }
+
+    /** Steam tables, a food handbook, and the entropy L/T of the equations of state. */
+    @ParameterizedTest
+    @MethodSource("enthalpies")
+    void needsThePublishedHeat(GoldenRow row) {
+      double temperature =
+          Math.min(row.conditionSi(QuantityKind.TEMPERATURE), Water.TRIPLE_POINT_TEMPERATURE);
+      switch (row.unit()) {
+        case "kJ/mol" -> meets(ENTHALPY.molar(temperature), row, QuantityKind.MOLAR_ENERGY);
+        case "J/(kg K)" ->
+            meets(ENTHALPY.specific(temperature) / temperature, row, QuantityKind.SPECIFIC_HEAT);
+        default -> meets(ENTHALPY.specific(temperature), row, QuantityKind.SPECIFIC_ENERGY);
+      }
+    }
+
+    @ParameterizedTest
+    @MethodSource("temperatures")
+    void happensAtThePublishedTemperature(GoldenRow row) {
+      double temperature =
+          new WagnerEtAl2011Ice().saturationTemperature(row.conditionSi(QuantityKind.PRESSURE));
+      meets(temperature, row, QuantityKind.TEMPERATURE);
+    }
+  }
 }

@@ -1,5 +1,7 @@
 package org.firnline.drying.cycle;
 
+import org.firnline.matter.Water;
+
 /**
  * What became of one vessel.
  *
@@ -9,4 +11,13 @@ package org.firnline.drying.cycle;
  * @param finalMoisture kg of water per kg of solids at the end, counted from the end of ice
  */
 public record VesselFate(
-    double nucleatedAt, double endOfIce, double warmestIce, double finalMoisture) {}
+    double nucleatedAt, double endOfIce, double warmestIce, double finalMoisture) {
+
+  /**
+   * Whether some ice was warmer than ice can be: the product melted, and what the simulation says
+   * of this vessel from then on is no prediction.
+   */
+  public boolean melted() {
+    return warmestIce > Water.TRIPLE_POINT_TEMPERATURE;
+  }
+}

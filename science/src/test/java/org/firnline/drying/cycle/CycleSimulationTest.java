@@ -210,6 +210,14 @@ class CycleSimulationTest {
     }
 
     @Test
+    void aFarTooHotShelfMeltsAndSaysSo() {
+      var hot = new Incident(Incident.Kind.SHELF_OVERSHOOT, START, START + 20_000, 150);
+      CycleRun run = run(ExampleCycle.load(5), ExampleCycle.dryer(1e-8), schedule(), hot);
+      assertThat(run.fates()).anyMatch(VesselFate::melted);
+      assertThat(healthy.fates()).noneMatch(VesselFate::melted);
+    }
+
+    @Test
     void anOvershootWarmsTheShelfByItsSize() {
       var over = new Incident(Incident.Kind.SHELF_OVERSHOOT, START, START + 7_200, 14);
       CycleRun run = run(ExampleCycle.load(20), ExampleCycle.dryer(2.5e-6), schedule(), over);

@@ -37,12 +37,13 @@ class ServedLaboratoryTest {
 
   private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
-  @TempDir private Path folder;
+  private Path folder;
   private ConfigurableApplicationContext served;
   private URI home;
 
   @BeforeAll
-  void serve() {
+  void serve(@TempDir Path given) {
+    folder = given;
     served = WebApplication.start(new DataFolder(folder), 0);
     served.getBean(HarrowFenCollection.class).fill();
     home = URI.create(WebApplication.address(served));
@@ -99,7 +100,7 @@ class ServedLaboratoryTest {
           .isEqualTo(HttpURLConnection.HTTP_FORBIDDEN);
     }
 
-    private static boolean isLoopback(NetworkInterface card) {
+    private boolean isLoopback(NetworkInterface card) {
       try {
         return card.isLoopback();
       } catch (IOException e) {

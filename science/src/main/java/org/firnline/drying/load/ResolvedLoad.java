@@ -6,6 +6,7 @@ import org.firnline.lab.Dryer;
 import org.firnline.lab.EdgeHeat;
 import org.firnline.lab.Load;
 import org.firnline.lab.LoadItem;
+import org.firnline.lab.Portion;
 import org.firnline.lab.Shelves;
 
 /**
@@ -26,12 +27,23 @@ public final class ResolvedLoad {
     Optional<EdgeHeat> edge = dryer.shelves().flatMap(Shelves::edge);
     return new DryingLoad(
         load.portions().stream()
-            .flatMap(portion -> groups(portion.item(), edge, room_K).stream())
+            .map(Portion::item)
+            .flatMap(
+                item ->
+                    edge
+                        .map(walls -> groups(item, walls, room_K))
+                        .orElseGet(() -> groups(item, room_K))
+                        .stream())
             .toList());
   }
 
+  /** The groups of one item on a dryer whose walls nobody knows. */
+  public static List<VesselGroup> groups(LoadItem item, double room_K) {
+    return item.vessel().fold(new VesselGroups(item, Optional.empty(), room_K));
+  }
+
   /** The groups of one item; {@code edge} is what the walls of the dryer give. */
-  public static List<VesselGroup> groups(LoadItem item, Optional<EdgeHeat> edge, double room_K) {
-    return item.vessel().fold(new VesselGroups(item, edge, room_K));
+  public static List<VesselGroup> groups(LoadItem item, EdgeHeat edge, double room_K) {
+    return item.vessel().fold(new VesselGroups(item, Optional.of(edge), room_K));
   }
 }

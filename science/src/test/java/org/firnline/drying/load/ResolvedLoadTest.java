@@ -71,7 +71,7 @@ class ResolvedLoadTest {
 
     @Test
     void areOneGroupWhereNobodyKnowsTheWalls() {
-      List<VesselGroup> groups = ResolvedLoad.groups(item, Optional.empty(), ROOM);
+      List<VesselGroup> groups = ResolvedLoad.groups(item, ROOM);
       assertThat(groups).hasSize(1);
       assertThat(groups.get(0).count()).isEqualTo(100);
     }
@@ -79,7 +79,7 @@ class ResolvedLoadTest {
     @Test
     void atAnEdgeGetTheRatioAtThePressureOfItsMeasurement() {
       var edge = new EdgeHeat.Ratio(exact(1.3), 10);
-      List<VesselGroup> groups = ResolvedLoad.groups(item, Optional.of(edge), ROOM);
+      List<VesselGroup> groups = ResolvedLoad.groups(item, edge, ROOM);
       assertThat(groups).extracting(VesselGroup::count).containsExactly(70.0, 30.0);
       assertThat(ratio(groups, 10)).isCloseTo(1.3, within(1e-12));
       assertThat(ratio(groups, 30)).isLessThan(1.3);
@@ -93,7 +93,7 @@ class ResolvedLoadTest {
     @Test
     void besideAWarmWallGetItsHeat() {
       var edge = new EdgeHeat.Side(exact(4), 278.15);
-      List<VesselGroup> groups = ResolvedLoad.groups(item, Optional.of(edge), ROOM);
+      List<VesselGroup> groups = ResolvedLoad.groups(item, edge, ROOM);
       HeatSupply center = groups.get(0).heat().at(253.15, 10);
       assertThat(groups.get(1).heat().at(253.15, 10)).isEqualTo(center.withWall(4, 278.15));
     }
@@ -106,9 +106,7 @@ class ResolvedLoadTest {
         new Flask(
             "invented", 1e-3, new Flask.Form.Shell(0.055, 0.15), 1e-12, 1.1, exact(7), exact(0));
     var item = item(flask, solution(1020, 0.06, 0), new CakeResistance(4e4, 4e7, 0), 4e-4, 1);
-    near(
-        dryingTime(ResolvedLoad.groups(item, Optional.empty(), ROOM).get(0), 0, 20),
-        61588.07965519889);
+    near(dryingTime(ResolvedLoad.groups(item, ROOM).get(0), 0, 20), 61588.07965519889);
   }
 
   @Test
@@ -116,7 +114,7 @@ class ResolvedLoadTest {
     var flask =
         new Flask("invented", 1e-3, new Flask.Form.Puddle(0.0139), 0.003, 1.1, exact(7), exact(0));
     var item = item(flask, solution(1020, 0.06, 0), new CakeResistance(4e4, 4e7, 0), 4e-4, 1);
-    assertThat(dryingTime(ResolvedLoad.groups(item, Optional.empty(), ROOM).get(0), 0, 20))
+    assertThat(dryingTime(ResolvedLoad.groups(item, ROOM).get(0), 0, 20))
         .isGreaterThan(2 * 61588.0);
   }
 
@@ -125,7 +123,7 @@ class ResolvedLoadTest {
   void aPieceOnAMeshDriesAsTwoHalves() {
     var piece = new Piece("invented", 0.02, 0.01, new HeatFromAbove(exact(6), 0.04));
     var item = item(piece, solution(1050, 0.18, 0.15), new CakeResistance(0, 3.8e7, 0), 2e-4, 5);
-    VesselGroup halves = ResolvedLoad.groups(item, Optional.empty(), ROOM).get(0);
+    VesselGroup halves = ResolvedLoad.groups(item, ROOM).get(0);
     assertThat(halves.count()).isEqualTo(10);
     near(dryingTime(halves, 323.15, 40), 92936.24200918626);
   }
@@ -150,6 +148,6 @@ class ResolvedLoadTest {
 
   private static double time(Tray tray) {
     var item = item(tray, solution(1050, 0.18, 0.15), new CakeResistance(0, 3.8e7, 0), 1e-4, 3);
-    return dryingTime(ResolvedLoad.groups(item, Optional.empty(), ROOM).get(0), 283.15, 40);
+    return dryingTime(ResolvedLoad.groups(item, ROOM).get(0), 283.15, 40);
   }
 }

@@ -27,7 +27,7 @@ final class SecondaryCase implements CaseKind {
       answer
           .put("moisture_after_ramp", drying.moisture(bends[1]))
           .put("final_moisture", drying.moisture(end))
-          .put("end_s", end);
+          .put("program_end_s", end);
     }
     if (inputs.has("tg_solid")) {
       GordonTaylor1952 glass =

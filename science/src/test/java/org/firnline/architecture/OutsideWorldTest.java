@@ -12,15 +12,13 @@ import com.tngtech.archunit.lang.ArchRule;
 @AnalyzeClasses(packages = "org.firnline", importOptions = ImportOption.DoNotIncludeTests.class)
 class OutsideWorldTest {
   private static final String MATHEMATICS = "org.hipparchus..";
-  private static final String DELIMITED_FILES = "de.siegmar.fastcsv..";
 
   @ArchTest
-  static final ArchRule science_sees_the_jdk_and_two_libraries =
+  static final ArchRule science_sees_the_jdk_and_one_library =
       classes()
           .should()
           .onlyDependOnClassesThat()
-          .resideInAnyPackage(
-              "org.firnline..", "java..", "org.jspecify..", MATHEMATICS, DELIMITED_FILES)
+          .resideInAnyPackage("org.firnline..", "java..", "org.jspecify..", MATHEMATICS)
           .because("whoever uses science inherits everything it uses")
           .allowEmptyShould(true);
 
@@ -33,17 +31,6 @@ class OutsideWorldTest {
           .dependOnClassesThat()
           .resideInAPackage(MATHEMATICS)
           .because("the library can only be exchanged or checked if there is one door to it")
-          .allowEmptyShould(true);
-
-  @ArchTest
-  static final ArchRule only_logs_sees_the_delimited_file_reader =
-      noClasses()
-          .that()
-          .resideOutsideOfPackage("org.firnline.logs..")
-          .should()
-          .dependOnClassesThat()
-          .resideInAPackage(DELIMITED_FILES)
-          .because("reading files of strangers happens in one place")
           .allowEmptyShould(true);
 
   @ArchTest

@@ -325,7 +325,7 @@ export class WindowMap {
         wanted -= lengths[i++];
       }
       const [x, y] = line[i];
-      const free = !this.taken.some((t) => Math.abs(t.x - x) < (t.room + room) / 2 + 6 && Math.abs(t.y - y) < 18);
+      const free = !this.taken.some((t) => Math.abs(t.x - x) < (t.room + room) / 2 + 6 && Math.abs(t.y - y - lift) < 20);
       const inside = y > this.box.top + 14 && y < this.box.bottom - 6;
       if (free && inside) {
         this.taken.push({ x, y: y + lift, room });

@@ -98,6 +98,7 @@ public class HarrowFenCollection {
         "Sedge seed extract",
         "sedge-seed.csv",
         RecentLog.endingOn(bytes("log02-decimal-comma.csv"), today.minusDays(LAST_WEEK)));
+    runs.list().forEach(reviewed::review);
   }
 
   private long plan(String name) {

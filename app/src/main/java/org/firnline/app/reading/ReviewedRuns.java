@@ -3,16 +3,20 @@ package org.firnline.app.reading;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.firnline.app.store.KeptRun;
 import org.firnline.app.store.KeptRuns;
 import org.firnline.app.store.RawFile;
 import org.firnline.app.store.RawFiles;
+import org.firnline.app.store.RunSummary;
+import org.firnline.logs.Log;
 import org.firnline.logs.LogReader;
 import org.firnline.logs.Reading;
-import org.firnline.logs.ReadingChoices;
+import org.firnline.review.Finding;
 import org.firnline.review.Review;
 import org.firnline.review.ReviewContext;
 import org.firnline.review.Reviewer;
@@ -26,21 +30,26 @@ public class ReviewedRuns {
 
   private final RawFiles files;
   private final KeptRuns runs;
+  private final ZoneId zone;
   private final LogReader reader = new LogReader();
   private final Reviewer reviewer = new Reviewer();
-  private final LatestAnswers<String, Reading> readings = new LatestAnswers<>(READINGS_KEPT);
+  private final LatestAnswers<ToRead, Reading> readings = new LatestAnswers<>(READINGS_KEPT);
   private final LatestAnswers<Asked, Review> reviews = new LatestAnswers<>(REVIEWS_KEPT);
 
-  private record Asked(String sha256, OptionalDouble criticalTemperature_K) {}
+  private record Asked(
+      String sha256, Map<String, String> choices, OptionalDouble criticalTemperature_K) {}
 
-  ReviewedRuns(RawFiles files, KeptRuns runs) {
+  private record ToRead(String sha256, Map<String, String> choices) {}
+
+  ReviewedRuns(RawFiles files, KeptRuns runs, ZoneId zone) {
+    this.zone = zone;
     this.files = files;
     this.runs = runs;
   }
 
   /** How a kept file reads. */
   public Reading read(RawFile file) {
-    return readings.get(file.sha256(), () -> freshReading(file));
+    return readings.get(new ToRead(file.sha256(), file.choices()), () -> freshReading(file));
   }
 
   /** A run with its review; empty when there is no such run or it has no log yet. */
@@ -61,9 +70,31 @@ public class ReviewedRuns {
             .map(
                 log ->
                     reviews.get(
-                        new Asked(file.sha256(), run.criticalTemperature_K()),
-                        () -> reviewer.review(log, context(run))));
+                        new Asked(file.sha256(), file.choices(), run.criticalTemperature_K()),
+                        () -> freshReview(run, log)));
     return Optional.of(new ReviewedRun(run, file, reading, review));
+  }
+
+  /** Reviews a run and leaves the outcome in a line for the lists. */
+  private Review freshReview(KeptRun run, Log log) {
+    Review review = reviewer.review(log, context(run));
+    boolean known = log.basis().startKnown();
+    Optional<Finding> worst =
+        review.findings().stream()
+            .filter(finding -> finding.severity() != Finding.Severity.INFORMATION)
+            .findFirst();
+    runs.summarize(
+        run.id(),
+        new RunSummary(
+            known ? log.start() : Optional.empty(),
+            known ? log.end() : Optional.empty(),
+            worst.map(ReviewedRuns::state).orElse("pass"),
+            worst.map(finding -> finding.kind().label()).orElse("")));
+    return review;
+  }
+
+  private static String state(Finding finding) {
+    return finding.severity() == Finding.Severity.ALARM ? "stop" : "watch";
   }
 
   private static ReviewContext context(KeptRun run) {
@@ -72,7 +103,8 @@ public class ReviewedRuns {
 
   private Reading freshReading(RawFile file) {
     try (InputStream content = files.open(file)) {
-      return reader.read(file.originalName(), content.readAllBytes(), ReadingChoices.none());
+      return reader.read(
+          file.originalName(), content.readAllBytes(), ChosenReading.of(file.choices(), zone));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -1,8 +1,13 @@
 package org.firnline.app.run;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.firnline.app.reading.ChosenReading;
 import org.firnline.app.run.RunView.Account;
 import org.firnline.app.run.RunView.ChannelRow;
 import org.firnline.app.run.RunView.Fact;
@@ -11,6 +16,7 @@ import org.firnline.app.run.RunView.QuestionRow;
 import org.firnline.app.words.Shown;
 import org.firnline.logs.Layout;
 import org.firnline.logs.Log;
+import org.firnline.logs.Question;
 import org.firnline.logs.Reading;
 import org.firnline.logs.channel.Channel;
 import org.firnline.logs.channel.Dimension;
@@ -30,7 +36,13 @@ class Accounts {
     this.words = words;
   }
 
-  Account of(Reading reading, Locale locale) {
+  /**
+   * The account of a file.
+   *
+   * @param answers what was answered about it
+   * @param refused which of the answers cannot be used
+   */
+  Account of(Reading reading, Map<String, String> answers, Set<String> refused, Locale locale) {
     return new Account(
         facts(reading, locale),
         reading.guesses().stream()
@@ -39,14 +51,44 @@ class Accounts {
                     new GuessRow(
                         guess.what(), guess.value(), guess.reason(), guess.confidence().label()))
             .toList(),
-        reading.questions().stream()
+        questions(reading, answers, locale).stream()
             .map(
-                question ->
-                    new QuestionRow(question.text(), question.assumed(), question.options()))
+                row ->
+                    new QuestionRow(
+                        row.choice(),
+                        row.text(),
+                        row.assumed(),
+                        row.options(),
+                        Optional.ofNullable(answers.get(row.choice())).orElse(""),
+                        refused.contains(row.choice())))
             .toList(),
         reading.rowNotes().stream().map(note -> note(note, locale)).toList(),
         reading.log().map(this::channels).orElse(List.of()),
         reading.log().map(Accounts::preamble).orElse(List.of()));
+  }
+
+  /** What the reader asks, when the log began if nobody says, and what was answered before. */
+  private List<QuestionRow> questions(Reading reading, Map<String, String> answers, Locale locale) {
+    Map<String, QuestionRow> rows = new LinkedHashMap<>();
+    for (Question asked : reading.questions()) {
+      rows.put(
+          asked.choice(),
+          new QuestionRow(
+              asked.choice(), asked.text(), asked.assumed(), asked.options(), "", false));
+    }
+    boolean startKnown = reading.log().map(log -> log.basis().startKnown()).orElse(true);
+    if (!startKnown || answers.containsKey(ChosenReading.START)) {
+      String text = words.getMessage("run.account.start", null, locale);
+      String assumed = words.getMessage("run.account.start.unknown", null, locale);
+      rows.put(
+          ChosenReading.START,
+          new QuestionRow(ChosenReading.START, text, assumed, List.of(), "", false));
+    }
+    answers.keySet().stream()
+        .filter(choice -> !rows.containsKey(choice))
+        .forEach(
+            choice -> rows.put(choice, new QuestionRow(choice, choice, "", List.of(), "", false)));
+    return List.copyOf(rows.values());
   }
 
   private List<Fact> facts(Reading reading, Locale locale) {

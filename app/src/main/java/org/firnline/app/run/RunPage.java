@@ -2,10 +2,13 @@ package org.firnline.app.run;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.ZoneId;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.TreeMap;
+import org.firnline.app.reading.ChosenReading;
 import org.firnline.app.reading.ReviewedRun;
 import org.firnline.app.reading.ReviewedRuns;
 import org.firnline.app.store.KeptRuns;
@@ -32,13 +35,16 @@ import org.springframework.web.bind.annotation.RequestParam;
 @Controller
 class RunPage {
   private static final int MOST_PIXELS = 8_000;
+  private static final String ANSWER = "answer.";
 
   private final ReviewedRuns reviewed;
   private final KeptRuns runs;
   private final RawFiles files;
   private final RunViews views;
+  private final ZoneId zone;
 
-  RunPage(ReviewedRuns reviewed, KeptRuns runs, RawFiles files, RunViews views) {
+  RunPage(ReviewedRuns reviewed, KeptRuns runs, RawFiles files, RunViews views, ZoneId zone) {
+    this.zone = zone;
     this.reviewed = reviewed;
     this.runs = runs;
     this.files = files;
@@ -47,7 +53,7 @@ class RunPage {
 
   @GetMapping("/runs/{id}")
   String run(@PathVariable long id, Model model, Locale locale) {
-    return show(id, Optional.empty(), model, locale);
+    return show(id, Refused.nothing(), model, locale);
   }
 
   /** Lines for a stretch of the picture, no denser than it has pixels. */
@@ -77,10 +83,12 @@ class RunPage {
         .body(new InputStreamResource(files.open(file)));
   }
 
-  /** Chooses the plan and the critical temperature to judge the run against. */
+  /** Says what the run is and what to judge it against. */
   @PostMapping("/runs/{id}/judge")
   String judge(
       @PathVariable long id,
+      @RequestParam String title,
+      @RequestParam("dryer") long dryerId,
       @RequestParam(defaultValue = "") String critical,
       @RequestParam(defaultValue = "") String plan,
       Model model,
@@ -92,12 +100,35 @@ class RunPage {
       if (limit.isEmpty() && planId.isPresent()) {
         limit = views.criticalTemperature_K(planId.getAsLong());
       }
+      runs.rename(id, title.isBlank() ? find(id).run().title() : title.strip(), dryerId);
       runs.judgeAgainst(id, planId, limit);
       return "redirect:/runs/" + id;
     } catch (QuantityFormatException e) {
       String problem = e.getMessage() + "; " + e.advice();
-      return show(id, Optional.of(new RunViews.Refused(critical, problem)), model, locale);
+      return show(id, Refused.limit(critical, problem), model, locale);
     }
+  }
+
+  /** Takes what only a person can say about the file, and reads it again. */
+  @PostMapping("/runs/{id}/reading")
+  String answer(
+      @PathVariable long id,
+      @RequestParam Map<String, String> parameters,
+      Model model,
+      Locale locale) {
+    Map<String, String> answers = new TreeMap<>();
+    parameters.forEach(
+        (name, answer) -> {
+          if (name.startsWith(ANSWER) && !answer.isBlank()) {
+            answers.put(name.substring(ANSWER.length()), answer.strip());
+          }
+        });
+    Map<String, String> refused = ChosenReading.refused(answers, zone);
+    if (!refused.isEmpty()) {
+      return show(id, Refused.answers(answers, refused.keySet()), model, locale);
+    }
+    files.choose(find(id).file(), answers);
+    return "redirect:/runs/" + id;
   }
 
   private static OptionalDouble criticalTemperature(String typed) {
@@ -109,7 +140,7 @@ class RunPage {
     return OptionalDouble.of(Quantity.parse(text, QuantityKind.TEMPERATURE).si());
   }
 
-  private String show(long id, Optional<RunViews.Refused> refused, Model model, Locale locale) {
+  private String show(long id, Refused refused, Model model, Locale locale) {
     ReviewedRun run = find(id);
     Log log = run.log().orElseThrow(NothingHere::new);
     model.addAttribute("run", views.of(run, log, refused, locale));

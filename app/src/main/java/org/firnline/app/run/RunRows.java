@@ -1,5 +1,6 @@
 package org.firnline.app.run;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,7 +30,14 @@ class RunRows {
   }
 
   /** One run of the list; texts are empty where nothing is known. */
-  record Row(long id, String title, String dryer, String started, String plan) {}
+  record Row(
+      long id,
+      String title,
+      String dryer,
+      String started,
+      String length,
+      Optional<KeptRun.Worst> worst,
+      String plan) {}
 
   List<Row> list() {
     Map<Long, String> dryerNames =
@@ -45,6 +53,11 @@ class RunRows {
         run.title(),
         Optional.ofNullable(dryerNames.get(run.dryerId())).orElse(""),
         run.started().map(shown::fullMoment).orElse(""),
+        run.started()
+            .flatMap(from -> run.ended().map(to -> Duration.between(from, to)))
+            .map(length -> Shown.duration((double) length.toSeconds()))
+            .orElse(""),
+        run.worst(),
         run.planId().isPresent()
             ? Optional.ofNullable(planTitles.get(run.planId().getAsLong())).orElse("")
             : "");

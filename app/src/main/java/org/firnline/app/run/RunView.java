@@ -3,6 +3,7 @@ package org.firnline.app.run;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.firnline.app.store.KeptDryer;
 import org.firnline.app.store.KeptPlan;
 import org.firnline.app.store.RawFile;
 
@@ -77,8 +78,20 @@ record RunView(
   /** Something the file does not say. */
   record GuessRow(String what, String value, String reason, String confidence) {}
 
-  /** Something only a person can settle. */
-  record QuestionRow(String text, String assumed, List<String> options) {}
+  /**
+   * Something only a person can settle.
+   *
+   * @param choice name under which the answer is kept
+   * @param answer what was answered, empty if nothing
+   * @param refused whether that answer cannot be used
+   */
+  record QuestionRow(
+      String choice,
+      String text,
+      String assumed,
+      List<String> options,
+      String answer,
+      boolean refused) {}
 
   /** A column of the file. */
   record ChannelRow(String name, String role, String unit, String confidence, String range) {}
@@ -95,5 +108,7 @@ record RunView(
       String source,
       Optional<Long> planId,
       List<KeptPlan> plans,
+      List<KeptDryer> dryers,
+      long dryerId,
       Optional<String> problem) {}
 }

@@ -52,7 +52,7 @@ class RunViews {
   }
 
   /** The page of a run whose log could be read. */
-  RunView of(ReviewedRun run, Log log, Optional<Refused> refused, Locale locale) {
+  RunView of(ReviewedRun run, Log log, Refused refused, Locale locale) {
     Review review = run.review().orElseThrow();
     Instant start = log.start().orElse(Instant.EPOCH);
     LogClock clock = new LogClock(start, log.basis().startKnown(), shown);
@@ -73,7 +73,11 @@ class RunViews {
         findings,
         review.endpoints().stream().map(endpoint -> endpoint(endpoint, clock, locale)).toList(),
         review.phases().stream().map(phase -> phase(phase, clock)).toList(),
-        accounts.of(run.reading(), locale),
+        accounts.of(
+            run.reading(),
+            refused.answers().isEmpty() ? run.file().choices() : refused.answers(),
+            refused.choices(),
+            locale),
         judged(run, review, refused));
   }
 
@@ -103,13 +107,10 @@ class RunViews {
         .orElseGet(OptionalDouble::empty);
   }
 
-  /** A critical temperature that could not be used. */
-  record Refused(String typed, String problem) {}
-
-  private Judged judged(ReviewedRun run, Review review, Optional<Refused> refused) {
+  private Judged judged(ReviewedRun run, Review review, Refused refused) {
     String limit =
         refused
-            .map(Refused::typed)
+            .limit()
             .orElseGet(
                 () ->
                     run.run().criticalTemperature_K().isPresent()
@@ -122,7 +123,9 @@ class RunViews {
             ? Optional.of(run.run().planId().getAsLong())
             : Optional.empty(),
         plans.list(),
-        refused.map(Refused::problem));
+        dryers.list(),
+        run.run().dryerId(),
+        refused.limit().map(typed -> refused.limitProblem()));
   }
 
   private List<FindingRow> findings(Review review, LogClock clock) {

@@ -73,6 +73,7 @@ class RunsPage {
     }
     Optional<Instant> started = log.filter(read -> read.basis().startKnown()).flatMap(Log::start);
     long id = runs.add(titleOf(file), dryerId, file.id(), started);
+    reviewed.find(id);
     return new ModelAndView("redirect:/runs/" + id);
   }
 

@@ -14,7 +14,9 @@ import java.util.OptionalLong;
  * @param logFileId its log, once there is one
  * @param planId the plan it followed, if chosen
  * @param criticalTemperature_K the limit its product must stay under, K, if chosen
- * @param started first time in its log, if the log could be read
+ * @param started first time in its log, if the log says when it began
+ * @param ended last time in its log, likewise
+ * @param worst the worst finding of its last review, if it was reviewed
  */
 public record KeptRun(
     long id,
@@ -23,4 +25,15 @@ public record KeptRun(
     OptionalLong logFileId,
     OptionalLong planId,
     OptionalDouble criticalTemperature_K,
-    Optional<Instant> started) {}
+    Optional<Instant> started,
+    Optional<Instant> ended,
+    Optional<Worst> worst) {
+
+  /**
+   * The worst finding of a review.
+   *
+   * @param state {@code stop}, {@code watch} or {@code pass}
+   * @param text what it is; empty when nothing stood out
+   */
+  public record Worst(String state, String text) {}
+}

@@ -16,7 +16,8 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class KeptRuns {
   private static final String COLUMNS =
-      "id, title, dryer_id, log_file_id, plan_id, critical_temperature_K, started_utc";
+      "id, title, dryer_id, log_file_id, plan_id, critical_temperature_K,"
+          + " started_utc, ended_utc, worst_state, worst_text";
 
   private final JdbcClient database;
   private final Clock clock;
@@ -104,6 +105,24 @@ public class KeptRuns {
         .update();
   }
 
+  /** Remembers the last review of a run in a line. */
+  public void summarize(long id, RunSummary summary) {
+    database
+        .sql(
+            """
+            update run
+            set started_utc = :started_utc, ended_utc = :ended_utc,
+                worst_state = :worst_state, worst_text = :worst_text
+            where id = :id
+            """)
+        .param("started_utc", summary.started().map(Instant::toString).orElse(null))
+        .param("ended_utc", summary.ended().map(Instant::toString).orElse(null))
+        .param("worst_state", summary.worstState())
+        .param("worst_text", summary.worstText())
+        .param("id", id)
+        .update();
+  }
+
   /** Gives a run another title and dryer. */
   public void rename(long id, String title, long dryerId) {
     database
@@ -122,7 +141,17 @@ public class KeptRuns {
         optionalLong(row, "log_file_id"),
         optionalLong(row, "plan_id"),
         optionalDouble(row, "critical_temperature_K"),
-        Optional.ofNullable(row.getString("started_utc")).map(Instant::parse));
+        Optional.ofNullable(row.getString("started_utc")).map(Instant::parse),
+        Optional.ofNullable(row.getString("ended_utc")).map(Instant::parse),
+        worst(row));
+  }
+
+  private static Optional<KeptRun.Worst> worst(ResultSet row) throws SQLException {
+    String state = row.getString("worst_state");
+    String text = row.getString("worst_text");
+    return state == null || text == null
+        ? Optional.empty()
+        : Optional.of(new KeptRun.Worst(state, text));
   }
 
   private static OptionalLong optionalLong(ResultSet row, String column) throws SQLException {

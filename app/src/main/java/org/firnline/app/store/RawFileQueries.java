@@ -4,6 +4,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -21,7 +22,7 @@ class RawFileQueries {
     return database
         .sql(
             """
-            select id, sha256, size_bytes, original_name, arrived_utc
+            select id, sha256, size_bytes, original_name, arrived_utc, choices
             from log_file
             where sha256 = :sha256
             """)
@@ -34,7 +35,7 @@ class RawFileQueries {
     return database
         .sql(
             """
-            select id, sha256, size_bytes, original_name, arrived_utc
+            select id, sha256, size_bytes, original_name, arrived_utc, choices
             from log_file
             where id = :id
             """)
@@ -47,7 +48,7 @@ class RawFileQueries {
     return database
         .sql(
             """
-            select id, sha256, size_bytes, original_name, arrived_utc
+            select id, sha256, size_bytes, original_name, arrived_utc, choices
             from log_file
             where id not in (select log_file_id from run where log_file_id is not null)
             order by arrived_utc desc
@@ -70,12 +71,21 @@ class RawFileQueries {
         .update();
   }
 
+  void choose(long id, Map<String, String> choices) {
+    database
+        .sql("update log_file set choices = :choices where id = :id")
+        .param("choices", PairText.write(choices))
+        .param("id", id)
+        .update();
+  }
+
   private static RawFile rawFile(ResultSet row, int number) throws SQLException {
     return new RawFile(
         row.getLong("id"),
         row.getString("sha256"),
         row.getLong("size_bytes"),
         row.getString("original_name"),
-        Instant.parse(row.getString("arrived_utc")));
+        Instant.parse(row.getString("arrived_utc")),
+        PairText.read(row.getString("choices")));
   }
 }

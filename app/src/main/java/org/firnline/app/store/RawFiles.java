@@ -18,6 +18,7 @@ import java.time.Clock;
 import java.time.temporal.ChronoUnit;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
 
@@ -74,6 +75,11 @@ public class RawFiles {
   /** Kept files that no run uses, newest first. */
   public List<RawFile> listWithoutRun() {
     return queries.listWithoutRun();
+  }
+
+  /** Remembers what a person answered about how to read a file. */
+  public void choose(RawFile file, Map<String, String> choices) {
+    queries.choose(file.id(), choices);
   }
 
   /** Opens the bytes of a kept file. */

@@ -20,8 +20,14 @@ class PlannedFinish {
     this.plans = plans;
   }
 
-  /** The last vessel becomes dry between these moments, nine chances in ten. */
-  record Finish(Instant low, Instant high) {}
+  /**
+   * When the last vessel becomes dry, nine chances in ten.
+   *
+   * @param start when primary drying began
+   * @param low earliest
+   * @param high latest
+   */
+  record Finish(Instant start, Instant low, Instant high) {}
 
   /** The finish, once primary drying has begun; empty without a plan that dries. */
   Optional<Finish> of(KeptRun run, Review review) {
@@ -43,6 +49,7 @@ class PlannedFinish {
 
   private static Finish after(Instant start, Band last) {
     return new Finish(
+        start,
         start.plus(Duration.ofSeconds(Math.round(last.low()))),
         start.plus(Duration.ofSeconds(Math.round(last.high()))));
   }

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param since since when, or when it last did anything
  * @param run its latest run, if it had one
  * @param big what must be readable from two metres
+ * @param progress how far primary drying is, if a plan says how long it takes
  * @param stale says since when there is no data, if data is missing
  * @param worst the worst finding of its latest run
  * @param next what a person must do next
@@ -22,6 +23,7 @@ record TodayRow(
     String since,
     Optional<RunLink> run,
     Optional<Big> big,
+    Optional<Progress> progress,
     Optional<String> stale,
     Optional<Worst> worst,
     Next next) {
@@ -39,6 +41,16 @@ record TodayRow(
   record Big(String label, String text, String day) {}
 
   /**
+   * Primary drying as a rule from its start to its latest finish.
+   *
+   * @param now where the data ends, 0 to 100
+   * @param finishFrom where the finish band begins, 0 to 100
+   * @param finishLength how long it is; it ends at 100
+   * @param words the same in a sentence
+   */
+  record Progress(double now, double finishFrom, double finishLength, String words) {}
+
+  /**
    * The worst finding.
    *
    * @param state {@code stop}, {@code watch} or {@code pass}
@@ -49,8 +61,9 @@ record TodayRow(
   /**
    * What a person must do next.
    *
-   * @param text the sentence or the words on the button
-   * @param link where it is done, if it is done here
+   * @param sentence what to do and when, empty where the button says it all
+   * @param button words on the button
+   * @param link where the button leads
    */
-  record Next(String text, Optional<String> link) {}
+  record Next(String sentence, String button, String link) {}
 }

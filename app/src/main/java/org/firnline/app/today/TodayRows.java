@@ -90,7 +90,8 @@ class TodayRows {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        new Next(say("today.next.bring-log", locale), Optional.of("/runs")));
+        Optional.empty(),
+        new Next("", say("today.next.bring-log", locale), "/runs"));
   }
 
   private TodayRow finished(
@@ -108,10 +109,11 @@ class TodayRows {
         Optional.of(link(run)),
         dry.map(at -> new Big(say("today.big.dry", locale), shown.clock(at), shown.day(at))),
         Optional.empty(),
+        Optional.empty(),
         Optional.of(worst(review, locale)),
         review.findings().stream().anyMatch(TodayRows::matters)
-            ? new Next(say("today.next.findings", locale), Optional.of(address(run)))
-            : new Next(say("today.next.plan", locale), Optional.of("/plan")));
+            ? new Next("", say("today.next.findings", locale), address(run))
+            : new Next("", say("today.next.plan", locale), "/plan"));
   }
 
   private TodayRow running(
@@ -120,9 +122,11 @@ class TodayRows {
     Instant end = log.end().orElse(now);
     Optional<Phase> phase = lastPhase(review);
     Optional<Instant> dry = endOfDrying(review);
+    Optional<PlannedFinish.Finish> finish =
+        dry.isPresent() ? Optional.empty() : planned.of(run.run(), review);
     Optional<Big> big =
         dry.map(at -> new Big(say("today.big.dry", locale), shown.clock(at), shown.day(at)))
-            .or(() -> planned.of(run.run(), review).map(band -> finish(band, locale)));
+            .or(() -> finish.map(band -> finish(band, locale)));
     boolean stale = Duration.between(end, now).compareTo(staleAfter(log)) > 0;
     return new TodayRow(
         dryer.name(),
@@ -131,13 +135,17 @@ class TodayRows {
         phase.map(last -> say("today.since.phase", locale, shown.moment(last.start()))).orElse(""),
         Optional.of(link(run)),
         big,
+        finish.map(band -> progress(band, end, locale)),
         stale
             ? Optional.of(say("today.stale", locale, shown.moment(end), shown.ago(end, now)))
             : Optional.empty(),
         Optional.of(worst(review, locale)),
         stale
-            ? new Next(say("today.next.newer-log", locale), Optional.of("/runs"))
-            : new Next(say("today.next.look", locale), Optional.of(address(run))));
+            ? new Next("", say("today.next.newer-log", locale), "/runs")
+            : new Next(
+                finish.map(band -> comeBack(band, now, locale)).orElse(""),
+                say("today.next.look", locale),
+                address(run)));
   }
 
   private Big finish(PlannedFinish.Finish band, Locale locale) {
@@ -148,6 +156,22 @@ class TodayRows {
         sameDay
             ? shown.day(band.high())
             : say("today.big.days", locale, shown.day(band.low()), shown.day(band.high())));
+  }
+
+  private TodayRow.Progress progress(PlannedFinish.Finish band, Instant end, Locale locale) {
+    double whole = (double) Duration.between(band.start(), band.high()).toMillis();
+    double done = Duration.between(band.start(), end).toMillis() / whole;
+    double from = Duration.between(band.start(), band.low()).toMillis() / whole;
+    long percent = Math.round(100 * Math.max(0, Math.min(1, done)));
+    double finishFrom = Math.rint(100 * from);
+    return new TodayRow.Progress(
+        (double) percent, finishFrom, 100 - finishFrom, say("today.progress", locale, percent));
+  }
+
+  private String comeBack(PlannedFinish.Finish band, Instant now, Locale locale) {
+    return band.high().isAfter(now)
+        ? say("today.next.come-back", locale, shown.moment(band.high()))
+        : say("today.next.overdue", locale, shown.moment(band.high()));
   }
 
   private static Duration staleAfter(Log log) {
@@ -162,19 +186,17 @@ class TodayRows {
     return phases == 0 ? Optional.empty() : Optional.of(review.phases().get(phases - 1));
   }
 
-  /** The end of drying for the whole load where it was seen, else that of the last vessel. */
+  /**
+   * The end of drying, once every sign of it has been seen: those of the whole load where there are
+   * any, else those of the vessels. A probed vessel alone says nothing about the rest.
+   */
   private static Optional<Instant> endOfDrying(Review review) {
-    Optional<Instant> load =
-        review.endpoints().stream()
-            .filter(endpoint -> endpoint.vessel().isEmpty())
-            .flatMap(endpoint -> endpoint.at().stream())
-            .max(Instant::compareTo);
-    return load.or(
-        () ->
-            review.endpoints().stream()
-                .map(Endpoint::at)
-                .flatMap(Optional::stream)
-                .max(Instant::compareTo));
+    List<Endpoint> load =
+        review.endpoints().stream().filter(endpoint -> endpoint.vessel().isEmpty()).toList();
+    List<Endpoint> signs = load.isEmpty() ? review.endpoints() : load;
+    return signs.stream().allMatch(Endpoint::reached)
+        ? signs.stream().flatMap(sign -> sign.at().stream()).max(Instant::compareTo)
+        : Optional.empty();
   }
 
   private Worst worst(Review review, Locale locale) {

@@ -11,6 +11,7 @@ import java.util.logging.Level;
 import java.util.regex.Pattern;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -98,7 +99,10 @@ final class Browser implements AutoCloseable {
   }
 
   void waitFor(String what, java.util.function.BooleanSupplier condition) {
-    new WebDriverWait(driver, PATIENCE).withMessage(what).until(d -> condition.getAsBoolean());
+    new WebDriverWait(driver, PATIENCE)
+        .withMessage(what)
+        .ignoring(StaleElementReferenceException.class)
+        .until(d -> condition.getAsBoolean());
   }
 
   Object run(String script, Object... arguments) {

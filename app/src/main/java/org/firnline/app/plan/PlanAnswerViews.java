@@ -31,8 +31,8 @@ import org.firnline.units.QuantityKind;
 
 /** Turns the answer of planning into the words, pictures and card of the page. */
 final class PlanAnswerViews {
-  private static final int MAP_COLUMNS = 14;
-  private static final int MAP_ROWS = 36;
+  private static final int MAP_COLUMNS = 24;
+  private static final int MAP_ROWS = 40;
   private static final int TABLE_ROWS = 12;
 
   /** Freeze at least this far below the critical temperature; common practice. */
@@ -41,11 +41,13 @@ final class PlanAnswerViews {
   private final Words words;
   private final ZoneId zone;
   private final CheckWords checks;
+  private final Shown shown;
 
   PlanAnswerViews(Words words, ZoneId zone) {
     this.words = words;
     this.zone = zone;
     this.checks = new CheckWords(words);
+    this.shown = new Shown(zone, words);
   }
 
   AnswerView of(AnsweredPlan plan) {
@@ -83,7 +85,7 @@ final class PlanAnswerViews {
       return words.say("plan.headline.never");
     }
     return finish
-        .map(when -> words.say("plan.headline.done", Shown.localSpan(when.low(), when.high())))
+        .map(when -> words.say("plan.headline.done", shown.localSpan(when.low(), when.high())))
         .orElseGet(() -> words.say("plan.headline.hours", hours(last)));
   }
 
@@ -92,7 +94,7 @@ final class PlanAnswerViews {
       return words.say("plan.come-back.never");
     }
     return finish
-        .map(when -> words.say("plan.come-back.at", Shown.localMoment(when.high())))
+        .map(when -> words.say("plan.come-back.at", shown.localMoment(when.high())))
         .orElseGet(() -> words.say("plan.come-back.no-start"));
   }
 
@@ -196,8 +198,8 @@ final class PlanAnswerViews {
                 words.say("plan.card.secondary.long"))));
   }
 
-  private static String hours(Band band) {
-    return Shown.durations(band.low(), band.high());
+  private String hours(Band band) {
+    return shown.durations(band.low(), band.high());
   }
 
   private static String state(Verdict verdict) {

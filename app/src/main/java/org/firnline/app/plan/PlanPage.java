@@ -1,5 +1,7 @@
 package org.firnline.app.plan;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDateTime;
@@ -24,11 +26,13 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.multipart.MultipartFile;
 
 /** The plan page and its live answer. */
 @Controller
 class PlanPage {
   private static final String FILE_NAME = "plan.yaml";
+  private static final int LARGEST_FILE = 64 * 1024;
 
   private final KeptPlans plans;
   private final KeptDryers dryers;
@@ -85,10 +89,28 @@ class PlanPage {
     AnsweredPlan plan = AnsweredPlan.of(FILE_NAME, yaml);
     if (plan.answer().isEmpty()) {
       model.addAttribute("plan", views.of(form, plan, Optional.empty(), locale));
+      model.addAttribute("stored", plans.list());
       return "plan/plan";
     }
     String title = plan.reading().input().orElseThrow().title();
     return "redirect:/plan/" + plans.add(title, yaml);
+  }
+
+  /** A plan file from somewhere else, with everything wrong with it said. */
+  @PostMapping("/plan/open")
+  String open(@RequestParam("file") MultipartFile file, Model model, Locale locale)
+      throws IOException {
+    String yaml;
+    try (InputStream content = file.getInputStream()) {
+      yaml = new String(content.readNBytes(LARGEST_FILE), StandardCharsets.UTF_8);
+    }
+    PlanForm form = form(PlanText.flatten(yaml));
+    AnsweredPlan asWritten = AnsweredPlan.of(FILE_NAME, yaml);
+    AnsweredPlan shown =
+        asWritten.answer().isPresent() ? AnsweredPlan.of(FILE_NAME, form.yaml()) : asWritten;
+    model.addAttribute("plan", views.of(form, shown, Optional.empty(), locale));
+    model.addAttribute("stored", plans.list());
+    return "plan/plan";
   }
 
   /** What was typed as a plan file. */

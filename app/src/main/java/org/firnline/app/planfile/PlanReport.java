@@ -1,5 +1,6 @@
 package org.firnline.app.planfile;
 
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,10 +19,12 @@ public final class PlanReport {
 
   private final Words words;
   private final CheckWords checks;
+  private final Shown shown;
 
   public PlanReport(Words words, CheckWords checks) {
     this.words = words;
     this.checks = checks;
+    this.shown = new Shown(ZoneOffset.UTC, words);
   }
 
   /** Lines ready to print. */
@@ -67,9 +70,9 @@ public final class PlanReport {
     }
     Optional<Finish> finish = Finish.of(input, answer);
     return finish
-        .map(when -> words.say("plan.headline.done", Shown.localSpan(when.low(), when.high())))
+        .map(when -> words.say("plan.headline.done", shown.localSpan(when.low(), when.high())))
         .orElseGet(
-            () -> words.say("plan.headline.hours", Shown.durations(last.low(), last.high())));
+            () -> words.say("plan.headline.hours", shown.durations(last.low(), last.high())));
   }
 
   private String hold(PlanAnswer answer) {

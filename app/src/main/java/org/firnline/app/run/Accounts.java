@@ -157,9 +157,9 @@ class Accounts {
       return "";
     }
     return switch (channel.role().dimension()) {
-      case TEMPERATURE -> shown.celsiusFigure(low) + " to " + shown.celsius(high);
-      case PRESSURE -> Figures.significant(low, 2) + " to " + shown.pascal(high);
-      default -> Figures.significant(low, 3) + " to " + Figures.significant(high, 3);
+      case TEMPERATURE -> shown.between(shown.celsiusFigure(low), shown.celsius(high));
+      case PRESSURE -> shown.between(Figures.significant(low, 2), shown.pascal(high));
+      default -> shown.between(Figures.significant(low, 3), Figures.significant(high, 3));
     };
   }
 

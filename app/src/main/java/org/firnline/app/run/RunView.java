@@ -17,6 +17,7 @@ import org.firnline.app.store.RawFile;
  * @param file its log as it arrived
  * @param summary the picture in one sentence
  * @param picture what the picture's script draws, JSON
+ * @param table the picture in figures
  * @param findings numbered as on the picture
  * @param endpoints when each vessel and the load were dry
  * @param phases the stretches of the run
@@ -31,11 +32,18 @@ record RunView(
     RawFile file,
     String summary,
     String picture,
+    Table table,
     List<FindingRow> findings,
     List<EndpointRow> endpoints,
     List<PhaseRow> phases,
     Account account,
     Judged judged) {
+
+  /** The channels at a few times. */
+  record Table(List<String> channels, List<TableRow> rows) {}
+
+  /** All channels at one time, in the order of the table's channels. */
+  record TableRow(String time, List<String> values) {}
 
   /**
    * A finding.

@@ -70,6 +70,7 @@ class RunViews {
         run.file(),
         summary(log, review, locale),
         picture.json(run, log, findings, planned(run, review), locale),
+        RunTable.of(log, clock),
         findings,
         review.endpoints().stream().map(endpoint -> endpoint(endpoint, clock, locale)).toList(),
         review.phases().stream().map(phase -> phase(phase, clock)).toList(),

@@ -152,7 +152,7 @@ class TodayRows {
     boolean sameDay = shown.date(band.low()).equals(shown.date(band.high()));
     return new Big(
         say("today.big.finish", locale),
-        shown.clock(band.low()) + " to " + shown.clock(band.high()),
+        shown.between(shown.clock(band.low()), shown.clock(band.high())),
         sameDay
             ? shown.day(band.high())
             : say("today.big.days", locale, shown.day(band.low()), shown.day(band.high())));

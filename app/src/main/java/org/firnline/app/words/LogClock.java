@@ -14,12 +14,12 @@ public record LogClock(Instant start, boolean known, Shown shown) {
 
   /** "Wed 5 Mar 14:32" or "after 12 h 20 min". */
   public String moment(Instant at) {
-    return known ? shown.moment(at) : "after " + since(at);
+    return known ? shown.moment(at) : shown.sinceStart(since(at));
   }
 
   /** "Wed 5 Mar 14:32 to 16:10" or "after 12 h 20 min to 14 h". */
   public String span(Instant from, Instant to) {
-    return known ? shown.span(from, to) : "after " + since(from) + " to " + since(to);
+    return known ? shown.span(from, to) : shown.sinceStart(since(from), since(to));
   }
 
   private String since(Instant at) {

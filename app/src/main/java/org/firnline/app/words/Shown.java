@@ -10,6 +10,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import org.firnline.units.Figures;
 import org.firnline.units.Unit;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.stereotype.Component;
 
 /** Numbers and times as people read them here. Templates call it {@code shown}. */
@@ -23,16 +24,28 @@ public class Shown {
   private static final double WHOLE_HOURS_S = 10 * 3_600;
   private static final int LONG_AGO_DAYS = 30;
 
-  private static final DateTimeFormatter CLOCK = format("HH:mm");
-  private static final DateTimeFormatter DAY = format("EEE d MMM");
-  private static final DateTimeFormatter DAY_CLOCK = format("EEE d MMM HH:mm");
-  private static final DateTimeFormatter LONG_AGO = format("d MMM yyyy");
-  private static final DateTimeFormatter YEAR_DAY_CLOCK = format("EEE d MMM yyyy HH:mm");
-
   private final ZoneId zone;
+  private final Words words;
+  private final DateTimeFormatter clock;
+  private final DateTimeFormatter day;
+  private final DateTimeFormatter dayAndClock;
+  private final DateTimeFormatter longAgo;
+  private final DateTimeFormatter yearDayAndClock;
 
+  /** Shows times of a zone in English. */
+  @Autowired
   public Shown(ZoneId zone) {
+    this(zone, Words.in(Locale.ENGLISH));
+  }
+
+  public Shown(ZoneId zone, Words words) {
     this.zone = zone;
+    this.words = words;
+    this.clock = format("HH:mm", words);
+    this.day = format("EEE d MMM", words);
+    this.dayAndClock = format("EEE d MMM HH:mm", words);
+    this.longAgo = format("d MMM yyyy", words);
+    this.yearDayAndClock = format("EEE d MMM yyyy HH:mm", words);
   }
 
   /** The zone in which times are shown. */
@@ -42,39 +55,39 @@ public class Shown {
 
   /** "14:32". */
   public String clock(Instant at) {
-    return CLOCK.format(local(at));
+    return clock.format(local(at));
   }
 
   /** "Wed 5 Mar". */
   public String day(Instant at) {
-    return DAY.format(local(at));
+    return day.format(local(at));
   }
 
   /** "Wed 5 Mar 14:32". */
   public String moment(Instant at) {
-    return DAY_CLOCK.format(local(at));
+    return dayAndClock.format(local(at));
   }
 
   /** "Wed 5 Mar 2025 14:32". */
   public String fullMoment(Instant at) {
-    return YEAR_DAY_CLOCK.format(local(at));
+    return yearDayAndClock.format(local(at));
   }
 
   /** "14:32 to 17:20", or with days where they differ. */
   public String span(Instant from, Instant to) {
     boolean sameDay = local(from).toLocalDate().equals(local(to).toLocalDate());
-    return moment(from) + " to " + (sameDay ? clock(to) : moment(to));
+    return words.say("shown.span", moment(from), sameDay ? clock(to) : moment(to));
   }
 
   /** The same, for times already read by the clock here. */
-  public static String localSpan(LocalDateTime from, LocalDateTime to) {
+  public String localSpan(LocalDateTime from, LocalDateTime to) {
     boolean sameDay = from.toLocalDate().equals(to.toLocalDate());
-    return localMoment(from) + " to " + (sameDay ? CLOCK.format(to) : localMoment(to));
+    return words.say("shown.span", localMoment(from), sameDay ? clock.format(to) : localMoment(to));
   }
 
   /** "Wed 5 Mar 14:32". */
-  public static String localMoment(LocalDateTime at) {
-    return DAY_CLOCK.format(at);
+  public String localMoment(LocalDateTime at) {
+    return dayAndClock.format(at);
   }
 
   /** The calendar day here. */
@@ -104,25 +117,28 @@ public class Shown {
   }
 
   /** "45 to 71 h", "4 h 20 min to 6 h 10 min"; whole hours where both are long. */
-  public static String durations(double low_s, double high_s) {
+  public String durations(double low_s, double high_s) {
     if (!Double.isFinite(high_s)) {
-      return duration(low_s) + " or longer";
+      return words.say("shown.open", duration(low_s));
     }
     return low_s >= WHOLE_HOURS_S
-        ? Math.round(low_s / 3_600) + " to " + Math.round(high_s / 3_600) + THIN + "h"
-        : duration(low_s) + " to " + duration(high_s);
+        ? words.say(
+            "shown.span",
+            String.valueOf(Math.round(low_s / 3_600)),
+            Math.round(high_s / 3_600) + THIN + "h")
+        : words.say("shown.span", duration(low_s), duration(high_s));
   }
 
   /** "3 h 10 min ago", coarser the longer it is ago. */
   public String ago(Instant at, Instant now) {
     Duration past = Duration.between(at, now);
     if (past.toDays() >= LONG_AGO_DAYS) {
-      return LONG_AGO.format(local(at));
+      return longAgo.format(local(at));
     }
     if (past.toDays() >= 2) {
-      return past.toDays() + " days ago";
+      return words.say("shown.days-ago", past.toDays());
     }
-    return duration((double) Math.max(0, past.toSeconds())) + " ago";
+    return words.say("shown.ago", duration((double) Math.max(0, past.toSeconds())));
   }
 
   /** "−31.0 °C". */
@@ -154,7 +170,21 @@ public class Shown {
     return at.atZone(zone);
   }
 
-  private static DateTimeFormatter format(String pattern) {
-    return DateTimeFormatter.ofPattern(pattern, Locale.ENGLISH);
+  /** "20 to 31 h": from one text to another. */
+  public String between(String from, String to) {
+    return words.say("shown.span", from, to);
+  }
+
+  /** Words for times in a log whose start nobody knows. */
+  String sinceStart(String duration) {
+    return words.say("shown.after", duration);
+  }
+
+  String sinceStart(String from, String to) {
+    return words.say("shown.after-span", from, to);
+  }
+
+  private static DateTimeFormatter format(String pattern, Words words) {
+    return DateTimeFormatter.ofPattern(pattern, words.locale());
   }
 }

@@ -35,6 +35,11 @@ public final class Words {
     return with.length == 0 ? pattern : new MessageFormat(pattern, locale).format(with);
   }
 
+  /** The language. */
+  Locale locale() {
+    return locale;
+  }
+
   /** Whether the bundle has a text under this key. */
   public boolean has(String key) {
     return bundle.containsKey(key);

@@ -165,6 +165,44 @@ class InTheBrowserTest {
     assertThat(browser.complaints()).allMatch(text -> text.contains("422"));
   }
 
+  @ParameterizedTest
+  @ValueSource(ints = {1280, 390})
+  void a_plan_file_is_opened_and_its_problems_are_said(int width) throws IOException {
+    browser = Browser.wide(width);
+    Path good = folder.resolve("good-" + width + ".yaml");
+    Files.writeString(good, "plan: From a file\nvessel: {type: 6R, fill: 2 mL}\ncount: 40\n");
+    browser.open(home + "plan");
+    browser.the("#plan-file").sendKeys(good.toString());
+    browser.the(".open-file button").click();
+    browser.waitFor(
+        "the opened plan",
+        () -> "From a file".equals(browser.the("#plan-title").getDomProperty("value")));
+    assertThat(field("vessel.fill").getDomProperty("value")).isEqualTo("2 mL");
+    assertThat(browser.textOf(".headline-done")).startsWith("Dry ");
+
+    Path bad = folder.resolve("bad-" + width + ".yaml");
+    Files.writeString(bad, "vesel: {type: 6R}\nvessel: {type: 6R, fill: 2 kg}\ncount: 40\n");
+    browser.the("#plan-file").sendKeys(bad.toString());
+    browser.the(".open-file button").click();
+    browser.waitFor(
+        "the problems", () -> browser.textOf(".answer").contains("did you mean 'vessel'?"));
+    assertThat(browser.textOf("[data-path='vessel.fill']")).contains("not a unit of volume");
+    assertThat(field("vessel.fill").getDomProperty("value")).isEqualTo("2 kg");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1280, 390})
+  void the_picture_of_a_run_can_be_read_as_a_table(int width) throws IOException {
+    browser = Browser.wide(width);
+    browser.open(home + "runs");
+    browser.all(".run-list a").get(0).click();
+    browser.waitFor("the picture", () -> browser.all(".chart-canvas").size() == 1);
+    browser.the(".run-chart details summary").click();
+    assertThat(browser.all(".run-chart tbody tr")).hasSize(25);
+    assertThat(browser.textOf(".run-chart table")).contains("°C", "Pa");
+    assertThat(browser.scrollsSideways()).isFalse();
+  }
+
   private WebElement field(String path) {
     return browser.the("[name='" + path + "']");
   }

@@ -50,12 +50,12 @@ class ShownTest {
 
     @Test
     void ofADoubtfulEndAreRoundedAlike() {
-      assertThat(plain(Shown.durations(161_700, 255_600))).isEqualTo("45 to 71 h");
+      assertThat(plain(shown.durations(161_700, 255_600))).isEqualTo("45 to 71 h");
     }
 
     @Test
     void thatNeverEndSaySo() {
-      assertThat(plain(Shown.durations(3_600, Double.POSITIVE_INFINITY)))
+      assertThat(plain(shown.durations(3_600, Double.POSITIVE_INFINITY)))
           .isEqualTo("1 h or longer");
     }
   }

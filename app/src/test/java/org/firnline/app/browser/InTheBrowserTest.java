@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.firnline.app.demo.HarrowFenCollection;
 import org.firnline.app.store.DataFolder;
 import org.firnline.app.web.WebApplication;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,6 +25,11 @@ import org.springframework.context.ConfigurableApplicationContext;
 /** A person with a browser plans a run and reviews a log, at a desk and with a phone. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class InTheBrowserTest {
+  private static final String HIDDEN_AT_THE_RIGHT =
+      "return [...document.querySelectorAll(arguments[0])].some(table => {"
+          + "const box = table.closest('.scroll') ?? table.parentElement;"
+          + "return box.scrollWidth > box.clientWidth; });";
+
   @TempDir private static Path folder;
 
   private ConfigurableApplicationContext served;
@@ -48,7 +56,30 @@ class InTheBrowserTest {
         assertThat(browser.requestsElsewhere()).isEmpty();
       } finally {
         browser.close();
+        browser = null;
       }
+    }
+  }
+
+  /** The watch over every other test here must itself be able to see something. */
+  @Test
+  void a_script_error_a_refused_request_and_a_foreign_address_are_seen() throws IOException {
+    try (Browser watched = Browser.wide(1280)) {
+      List<String> complaints = new ArrayList<>();
+      watched.open(home);
+      watched.run("setTimeout(() => { throw new Error('made for this test'); });");
+      watched.run("fetch('http://127.0.0.1:1/refused').catch(() => {});");
+      watched.waitFor(
+          "the complaints",
+          () -> {
+            complaints.addAll(watched.complaints());
+            String all = String.join(" ", complaints);
+            return all.contains("made for this test") && all.contains("127.0.0.1:1/refused");
+          });
+      watched.open("data:text/html,<img src='http://127.0.0.1:1/elsewhere.png'>");
+      watched.waitFor(
+          "the foreign request",
+          () -> watched.requestsElsewhere().contains("http://127.0.0.1:1/elsewhere.png"));
     }
   }
 
@@ -134,6 +165,7 @@ class InTheBrowserTest {
     }
     browser.open(home + "runs");
     browser.picture("runs-" + width);
+    assertThat((Boolean) browser.run(HIDDEN_AT_THE_RIGHT, ".run-list")).isFalse();
     browser.the("#log").sendKeys(log.toString());
     browser.the("#drop button").click();
     browser.waitFor("the run", () -> browser.address().matches(".*/runs/[0-9]+"));
@@ -146,6 +178,7 @@ class InTheBrowserTest {
     browser.the(".chart-stage").sendKeys("+", Keys.ARROW_RIGHT);
     assertThat(browser.textOf(".chart-readout")).contains("min");
     browser.the(".chart-stage").sendKeys("0");
+    assertThat((Boolean) browser.run(HIDDEN_AT_THE_RIGHT, ".stacks")).isFalse();
     assertThat(browser.scrollsSideways()).isFalse();
     browser.picture("run-" + width);
   }

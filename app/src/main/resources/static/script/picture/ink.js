@@ -23,9 +23,10 @@ export function whenInkChanges(redraw) {
 /**
  * A canvas as sharp as the screen.
  * @param {HTMLCanvasElement} canvas @param {number} width @param {number} height
+ * @param {number} [least] pixels of the canvas per pixel of the page, at least
  */
-export function sharp(canvas, width, height) {
-  const ratio = Math.max(1, Math.min(3, devicePixelRatio || 1));
+export function sharp(canvas, width, height, least = 1) {
+  const ratio = Math.max(least, Math.min(3, devicePixelRatio || 1));
   canvas.width = Math.round(width * ratio);
   canvas.height = Math.round(height * ratio);
   canvas.style.width = `${width}px`;

@@ -8,6 +8,7 @@ import { linear, logarithmic } from "./scales.js";
  * @property {string} key @property {string} name @property {string} role
  * @property {string} pane @property {string} style solid, dash, dot or thin
  * @property {number[]} t seconds @property {(number|null)[]} lo @property {(number|null)[]} [hi]
+ * @property {boolean} [other] whether it belongs to the run laid over this one
  */
 /**
  * @typedef {object} Band
@@ -16,6 +17,10 @@ import { linear, logarithmic } from "./scales.js";
  * @property {(number|null)[]} hi
  */
 /** @typedef {{name: string, pane: string, value: number, lo?: number, hi?: number}} Limit */
+/**
+ * What draws: a canvas, or a record of the strokes (see svgpen.js).
+ * @typedef {CanvasRenderingContext2D|import("./svgpen.js").SvgPen} Pen
+ */
 /** @typedef {{key: string, unit: string, scale: string, top: number, height: number}} Pane */
 
 const DASHES = { solid: [], thin: [], dash: [7, 4], dot: [2, 4], dashdot: [8, 3, 2, 3] };
@@ -35,16 +40,38 @@ export function indexAtOrAfter(t, second) {
   return low;
 }
 
-/** Value of a line at a moment, or null in a gap. @param {Line} line @param {number} second */
-export function valueAt(line, second) {
+/**
+ * What a line shows at a moment: the lowest and highest value of that column, or null in a gap.
+ * @param {Line} line @param {number} second @returns {[number, number]|null}
+ */
+export function rangeAt(line, second) {
   const i = indexAtOrAfter(line.t, second);
   if (i >= line.t.length || (i === 0 && line.t[0] > second + 1)) {
     return null;
   }
-  const nearer = i > 0 && second - line.t[i - 1] < line.t[i] - second ? i - 1 : i;
+  const inGap = line.lo[i] === null && line.t[i] > second;
+  const nearer = !inGap && i > 0 && second - line.t[i - 1] < line.t[i] - second ? i - 1 : i;
   const lo = line.lo[nearer];
   const hi = line.hi ? line.hi[nearer] : lo;
-  return lo === null || hi === null || hi === undefined ? null : (lo + hi) / 2;
+  return lo === null || hi === null || hi === undefined ? null : [lo, hi];
+}
+
+/** The middle of what a line shows at a moment, or null in a gap. @param {Line} line @param {number} second */
+export function valueAt(line, second) {
+  const range = rangeAt(line, second);
+  return range === null ? null : (range[0] + range[1]) / 2;
+}
+
+/** Last value at or before a moment. @param {Line} line @param {number} to @returns {number|null} */
+export function lastValue(line, to) {
+  for (let i = Math.min(line.t.length - 1, indexAtOrAfter(line.t, to)); i >= 0; i--) {
+    const lo = line.lo[i];
+    if (line.t[i] <= to && lo !== null) {
+      const hi = line.hi ? line.hi[i] : lo;
+      return (lo + (hi ?? lo)) / 2;
+    }
+  }
+  return null;
 }
 
 /**
@@ -94,14 +121,16 @@ export function paneScale(pane, range) {
 }
 
 /**
- * @param {CanvasRenderingContext2D} c @param {Line} line @param {string} color
+ * @param {Pen} c @param {Line} line @param {string} color
  * @param {(s: number) => number} x @param {(v: number) => number} y @param {[number, number]} view
+ * @param {number} [more] how much wider than usual
  */
-export function drawLine(c, line, color, x, y, view) {
+export function drawLine(c, line, color, x, y, view, more = 0) {
   const first = Math.max(0, indexAtOrAfter(line.t, view[0]) - 1);
   const last = Math.min(line.t.length - 1, indexAtOrAfter(line.t, view[1]) + 1);
+  const thin = line.style === "thin" || line.style === "dot" || line.other;
   c.strokeStyle = color;
-  c.lineWidth = line.style === "thin" || line.style === "dot" ? 1.25 : 1.75;
+  c.lineWidth = (thin ? 1.25 : 1.75) + more;
   c.setLineDash(DASHES[/** @type {keyof typeof DASHES} */ (line.style)] ?? []);
   c.lineJoin = "round";
   c.beginPath();
@@ -130,7 +159,7 @@ export function drawLine(c, line, color, x, y, view) {
 }
 
 /**
- * @param {CanvasRenderingContext2D} c @param {Band} band @param {string} color
+ * @param {Pen} c @param {Band} band @param {string} color
  * @param {(s: number) => number} x @param {(v: number) => number} y
  */
 export function drawBand(c, band, color, x, y) {
@@ -171,7 +200,7 @@ export function drawBand(c, band, color, x, y) {
 
 /**
  * A limit: dashed, with its doubt as a faint band and its name on it.
- * @param {CanvasRenderingContext2D} c @param {Limit} limit @param {Ink} ink
+ * @param {Pen} c @param {Limit} limit @param {Ink} ink
  * @param {(v: number) => number} y @param {number} left @param {number} right
  */
 export function drawLimit(c, limit, ink, y, left, right) {
@@ -194,7 +223,7 @@ export function drawLimit(c, limit, ink, y, left, right) {
 
 /**
  * Text with a thin paper edge so that lines behind do not disturb it.
- * @param {CanvasRenderingContext2D} c @param {Ink} ink @param {string} text
+ * @param {Pen} c @param {Ink} ink @param {string} text
  * @param {number} x @param {number} y @param {string} color @param {CanvasTextAlign} align
  */
 export function writing(c, ink, text, x, y, color, align) {

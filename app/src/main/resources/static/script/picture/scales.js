@@ -113,6 +113,20 @@ export class Clock {
     return Math.round((local - Math.floor(ms / 1000) * 1000) / 1000);
   }
 
+  /** The second of a time read from a clock here, "2026-03-05T14:32". @param {string} local @returns {number} */
+  second(local) {
+    const asUtc = Date.parse(`${local}Z`);
+    const guess = (asUtc - this.start_ms) / 1000;
+    const first = guess - this.offset(guess);
+    return guess - this.offset(first);
+  }
+
+  /** "2026-03-05T14:32:00", as a field for date and time holds it. @param {number} second */
+  local(second) {
+    const whole = Math.round(second);
+    return new Date(this.start_ms + (whole + this.offset(whole)) * 1000).toISOString().slice(0, 19);
+  }
+
   /** "Wed 5 Mar 14:32" @param {number} second @param {boolean} seconds */
   words(second, seconds = false) {
     const ms = this.start_ms + second * 1000;
@@ -159,9 +173,20 @@ export class Elapsed {
     const step = TIME_STEPS.find((s) => s >= (to - from) / Math.max(1, wanted)) ?? 30 * DAY;
     const ticks = [];
     for (let second = Math.ceil(from / step) * step; second <= to; second += step) {
-      const label = step < HOUR ? `${Math.round(second / MINUTE)} min` : `${Math.round(second / HOUR)} h`;
+      const label = elapsedLabel(second, step);
       ticks.push({ value: second, label, day: "" });
     }
     return ticks;
   }
+}
+
+/** @param {number} second @param {number} step */
+function elapsedLabel(second, step) {
+  if (step >= HOUR) {
+    return `${Math.round(second / HOUR)}\u202fh`;
+  }
+  const hours = Math.floor(second / HOUR);
+  const minutes = String(Math.floor((second % HOUR) / MINUTE)).padStart(2, "0");
+  const seconds = String(Math.round(second % MINUTE)).padStart(2, "0");
+  return step >= MINUTE ? `${hours}:${minutes}\u202fh` : `${hours}:${minutes}:${seconds}\u202fh`;
 }

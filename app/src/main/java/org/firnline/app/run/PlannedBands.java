@@ -16,10 +16,10 @@ import tools.jackson.databind.node.ObjectNode;
  * What the plan expected, drawn behind what happened.
  *
  * @param answer the plan's answer
- * @param primaryStart when primary drying began in the log
+ * @param begins when the planned primary drying is taken to begin in the log
  * @param words the text bundle
  */
-record PlannedBands(PlanAnswer answer, Instant primaryStart, MessageSource words) {
+record PlannedBands(PlanAnswer answer, Instant begins, MessageSource words) {
   private static final Unit CELSIUS = Unit.parse("°C");
 
   /** Draws the bands over a log that starts at {@code start}. */
@@ -28,28 +28,28 @@ record PlannedBands(PlanAnswer answer, Instant primaryStart, MessageSource words
     if (points.isEmpty()) {
       return;
     }
-    double offset_s = Duration.between(start, primaryStart).toMillis() / 1_000.0;
-    ObjectNode product = band(bands, "product", PictureRole.TEMPERATURE, locale);
+    double offset_s = Duration.between(start, begins).toMillis() / 1_000.0;
+    ObjectNode product = band(bands, "product", PicturePane.TEMPERATURE, locale);
     for (PredictedPoint point : points) {
       add(product, offset_s + point.time_s(), point.productTemperature_K());
     }
     double end_s = offset_s + points.get(points.size() - 1).time_s();
     constant(
-        band(bands, "shelf", PictureRole.TEMPERATURE, locale),
+        band(bands, "shelf", PicturePane.TEMPERATURE, locale),
         offset_s,
         end_s,
         CELSIUS.fromSi(answer.hold().shelf_K()));
     constant(
-        band(bands, "pressure", PictureRole.PRESSURE, locale),
+        band(bands, "pressure", PicturePane.PRESSURE, locale),
         offset_s,
         end_s,
         answer.hold().pressure_Pa());
   }
 
-  private ObjectNode band(ArrayNode bands, String role, String pane, Locale locale) {
+  private ObjectNode band(ArrayNode bands, String role, PicturePane pane, Locale locale) {
     ObjectNode band = bands.addObject();
     band.put("name", words.getMessage("run.planned." + role, null, locale));
-    band.put("role", role).put("pane", pane);
+    band.put("role", role).put("pane", pane.key());
     band.putArray("t");
     band.putArray("lo");
     band.putArray("mid");

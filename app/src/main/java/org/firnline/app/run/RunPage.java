@@ -1,10 +1,9 @@
 package org.firnline.app.run;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.TreeMap;
@@ -12,18 +11,12 @@ import org.firnline.app.reading.ChosenReading;
 import org.firnline.app.reading.ReviewedRun;
 import org.firnline.app.reading.ReviewedRuns;
 import org.firnline.app.store.KeptRuns;
-import org.firnline.app.store.RawFile;
 import org.firnline.app.store.RawFiles;
 import org.firnline.app.web.NothingHere;
 import org.firnline.logs.Log;
 import org.firnline.units.Quantity;
 import org.firnline.units.QuantityFormatException;
 import org.firnline.units.QuantityKind;
-import org.springframework.core.io.InputStreamResource;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
-import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -34,7 +27,6 @@ import org.springframework.web.bind.annotation.RequestParam;
 /** One run: the picture, what it shows, and how its file was read. */
 @Controller
 class RunPage {
-  private static final int MOST_PIXELS = 8_000;
   private static final String ANSWER = "answer.";
 
   private final ReviewedRuns reviewed;
@@ -52,35 +44,26 @@ class RunPage {
   }
 
   @GetMapping("/runs/{id}")
-  String run(@PathVariable long id, Model model, Locale locale) {
-    return show(id, Refused.nothing(), model, locale);
+  String run(@PathVariable long id, Beside beside, Model model, Locale locale) {
+    return show(id, beside, Refused.nothing(), model, locale);
   }
 
-  /** Lines for a stretch of the picture, no denser than it has pixels. */
-  @GetMapping(path = "/runs/{id}/series", produces = MediaType.APPLICATION_JSON_VALUE)
-  ResponseEntity<String> series(
-      @PathVariable long id,
-      @RequestParam double from,
-      @RequestParam double to,
-      @RequestParam int pixels) {
-    Log log = find(id).log().orElseThrow(NothingHere::new);
-    int columns = Math.max(1, Math.min(MOST_PIXELS, pixels));
-    return ResponseEntity.ok(PictureLines.of(log, from, to, columns).toString());
+  /**
+   * What a person wants to see beside the run.
+   *
+   * @param with number of a run to lay over it
+   * @param at the phase at which the two are brought together; empty for their starts
+   * @param planAt the phase at which the plan's primary drying is taken to begin
+   */
+  record Beside(Optional<Long> with, Optional<String> at, Optional<String> planAt) {
+    static Beside nothing() {
+      return new Beside(Optional.empty(), Optional.empty(), Optional.empty());
+    }
   }
 
-  /** The log exactly as it arrived. */
-  @GetMapping("/runs/{id}/log")
-  ResponseEntity<InputStreamResource> log(@PathVariable long id) throws IOException {
-    RawFile file = find(id).file();
-    ContentDisposition asFile =
-        ContentDisposition.attachment()
-            .filename(file.originalName(), StandardCharsets.UTF_8)
-            .build();
-    return ResponseEntity.ok()
-        .contentType(MediaType.APPLICATION_OCTET_STREAM)
-        .contentLength(file.size_bytes())
-        .header(HttpHeaders.CONTENT_DISPOSITION, asFile.toString())
-        .body(new InputStreamResource(files.open(file)));
+  /** The page again, with what was typed and why it cannot be used. */
+  String refuse(long id, Refused refused, Model model, Locale locale) {
+    return show(id, Beside.nothing(), refused, model, locale);
   }
 
   /** Says what the run is and what to judge it against. */
@@ -105,7 +88,7 @@ class RunPage {
       return "redirect:/runs/" + id;
     } catch (QuantityFormatException e) {
       String problem = e.getMessage() + "; " + e.advice();
-      return show(id, Refused.limit(critical, problem), model, locale);
+      return refuse(id, Refused.limit(critical, problem), model, locale);
     }
   }
 
@@ -125,7 +108,7 @@ class RunPage {
         });
     Map<String, String> refused = ChosenReading.refused(answers, zone);
     if (!refused.isEmpty()) {
-      return show(id, Refused.answers(answers, refused.keySet()), model, locale);
+      return refuse(id, Refused.answers(answers, refused.keySet()), model, locale);
     }
     files.choose(find(id).file(), answers);
     return "redirect:/runs/" + id;
@@ -140,10 +123,10 @@ class RunPage {
     return OptionalDouble.of(Quantity.parse(text, QuantityKind.TEMPERATURE).si());
   }
 
-  private String show(long id, Refused refused, Model model, Locale locale) {
+  private String show(long id, Beside beside, Refused refused, Model model, Locale locale) {
     ReviewedRun run = find(id);
     Log log = run.log().orElseThrow(NothingHere::new);
-    model.addAttribute("run", views.of(run, log, refused, locale));
+    model.addAttribute("run", views.of(run, log, beside, refused, locale));
     return "run/run";
   }
 

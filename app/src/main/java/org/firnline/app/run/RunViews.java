@@ -1,7 +1,6 @@
 package org.firnline.app.run;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -9,7 +8,9 @@ import java.util.OptionalDouble;
 import org.firnline.app.planfile.AnsweredPlan;
 import org.firnline.app.planfile.PlanFileReader;
 import org.firnline.app.reading.ReviewedRun;
+import org.firnline.app.run.RunView.Compared;
 import org.firnline.app.run.RunView.EndpointRow;
+import org.firnline.app.run.RunView.EventRow;
 import org.firnline.app.run.RunView.FindingRow;
 import org.firnline.app.run.RunView.Judged;
 import org.firnline.app.run.RunView.PhaseRow;
@@ -20,7 +21,6 @@ import org.firnline.app.words.LogClock;
 import org.firnline.app.words.Shown;
 import org.firnline.logs.Log;
 import org.firnline.review.Endpoint;
-import org.firnline.review.Finding;
 import org.firnline.review.Phase;
 import org.firnline.review.Review;
 import org.springframework.context.MessageSource;
@@ -32,6 +32,10 @@ class RunViews {
   private final KeptDryers dryers;
   private final KeptPlans plans;
   private final RunPicture picture;
+  private final RunSentence sentence;
+  private final RunEvents events;
+  private final RunPapers papers;
+  private final OtherRuns others;
   private final Accounts accounts;
   private final Shown shown;
   private final MessageSource words;
@@ -40,38 +44,52 @@ class RunViews {
       KeptDryers dryers,
       KeptPlans plans,
       RunPicture picture,
+      RunSentence sentence,
+      RunEvents events,
+      RunPapers papers,
+      OtherRuns others,
       Accounts accounts,
       Shown shown,
       MessageSource words) {
     this.dryers = dryers;
     this.plans = plans;
     this.picture = picture;
+    this.sentence = sentence;
+    this.events = events;
+    this.papers = papers;
+    this.others = others;
     this.accounts = accounts;
     this.shown = shown;
     this.words = words;
   }
 
   /** The page of a run whose log could be read. */
-  RunView of(ReviewedRun run, Log log, Refused refused, Locale locale) {
+  RunView of(ReviewedRun run, Log log, RunPage.Beside beside, Refused refused, Locale locale) {
     Review review = run.review().orElseThrow();
     Instant start = log.start().orElse(Instant.EPOCH);
     LogClock clock = new LogClock(start, log.basis().startKnown(), shown);
-    List<FindingRow> findings = findings(review, clock);
+    long id = run.run().id();
+    List<FindingRow> findings = new FindingRows(log, clock).of(review.findings());
+    List<EventRow> events = this.events.of(log, papers.kept(id), clock, locale);
+    Compared compared = compared(run, review, beside, locale);
+    RunPicture.Content content =
+        new RunPicture.Content(
+            findings, events, planned(run, review, compared.planAt()), compared.other());
     return new RunView(
-        run.run().id(),
+        id,
         run.run().title(),
         dryers.find(run.run().dryerId()).map(KeptDryer::name).orElse(""),
-        log.basis().startKnown()
-            ? shown.span(start, log.end().orElse(start))
-            : words.getMessage(
-                "run.start-unknown",
-                new Object[] {Shown.duration(log.time().duration_s())},
-                locale),
+        span(log, start, locale),
+        log.basis().startKnown(),
         run.file(),
-        summary(log, review, locale),
-        picture.json(run, log, findings, planned(run, review), locale),
+        sentence.of(log, review, clock, locale),
+        picture.json(log, review, content, locale),
         RunTable.of(log, clock),
         findings,
+        events,
+        papers.notes(id, log, clock, locale),
+        papers.attachments(id, locale),
+        compared,
         review.endpoints().stream().map(endpoint -> endpoint(endpoint, clock, locale)).toList(),
         review.phases().stream().map(phase -> phase(phase, clock)).toList(),
         accounts.of(
@@ -79,23 +97,45 @@ class RunViews {
             refused.answers().isEmpty() ? run.file().choices() : refused.answers(),
             refused.choices(),
             locale),
-        judged(run, review, refused));
+        judged(run, review, refused),
+        refused);
   }
 
-  /** The bands of the plan the run followed, once primary drying can be placed in the log. */
-  private Optional<PlannedBands> planned(ReviewedRun run, Review review) {
-    Optional<Instant> primary =
-        review.phases().stream()
-            .filter(phase -> phase.name() == Phase.Name.PRIMARY_DRYING)
-            .map(Phase::start)
-            .findFirst();
-    if (run.run().planId().isEmpty() || primary.isEmpty()) {
+  private String span(Log log, Instant start, Locale locale) {
+    return log.basis().startKnown()
+        ? shown.span(start, log.end().orElse(start))
+        : words.getMessage(
+            "run.start-unknown", new Object[] {Shown.duration(log.time().duration_s())}, locale);
+  }
+
+  private Compared compared(ReviewedRun run, Review review, RunPage.Beside beside, Locale locale) {
+    String at = beside.at().orElse(Phase.Name.PRIMARY_DRYING.label());
+    List<String> phases = review.phases().stream().map(p -> p.name().label()).distinct().toList();
+    return new Compared(
+        others.choices(run.run().id()),
+        phases,
+        beside.with().flatMap(id -> others.find(run, id, OtherRuns.phase(at), locale)),
+        at,
+        beside.planAt().orElse(Phase.Name.PRIMARY_DRYING.label()));
+  }
+
+  /** The bands of the plan the run followed, once they can be placed in the log. */
+  private Optional<PlannedBands> planned(ReviewedRun run, Review review, String at) {
+    Optional<Phase.Name> phase = OtherRuns.phase(at);
+    Optional<Instant> begins =
+        phase.isEmpty()
+            ? run.log().flatMap(Log::start)
+            : review.phases().stream()
+                .filter(candidate -> candidate.name() == phase.get())
+                .map(Phase::start)
+                .findFirst();
+    if (run.run().planId().isEmpty() || begins.isEmpty()) {
       return Optional.empty();
     }
     return plans
         .find(run.run().planId().getAsLong())
         .flatMap(plan -> AnsweredPlan.of(plan.title(), plan.yaml()).answer())
-        .map(answer -> new PlannedBands(answer, primary.get(), words));
+        .map(answer -> new PlannedBands(answer, begins.get(), words));
   }
 
   /** The critical temperature a plan works with. */
@@ -129,34 +169,6 @@ class RunViews {
         refused.limit().map(typed -> refused.limitProblem()));
   }
 
-  private List<FindingRow> findings(Review review, LogClock clock) {
-    List<FindingRow> rows = new ArrayList<>();
-    for (Finding finding : review.findings()) {
-      rows.add(
-          new FindingRow(
-              rows.size() + 1,
-              state(finding.severity()),
-              finding.kind().label(),
-              finding.start(),
-              finding.end(),
-              clock.span(finding.start(), finding.end()),
-              finding.text(),
-              finding.causes(),
-              finding.nextTime(),
-              finding.evidence().stream().map(seen -> seen.channel() + ": " + seen.seen()).toList(),
-              finding.confidence().label()));
-    }
-    return List.copyOf(rows);
-  }
-
-  private static String state(Finding.Severity severity) {
-    return switch (severity) {
-      case ALARM -> "stop";
-      case WATCH -> "watch";
-      case INFORMATION -> "noted";
-    };
-  }
-
   private EndpointRow endpoint(Endpoint endpoint, LogClock clock, Locale locale) {
     String load = words.getMessage("run.endpoint.load", null, locale);
     String notReached = words.getMessage("run.endpoint.not-reached", null, locale);
@@ -179,17 +191,5 @@ class RunViews {
         Shown.duration(phase.duration_s()),
         phase.confidence().label(),
         phase.reason());
-  }
-
-  private String summary(Log log, Review review, Locale locale) {
-    return words.getMessage(
-        "run.summary",
-        new Object[] {
-          log.channels().size(),
-          Shown.duration(log.time().duration_s()),
-          review.phases().size(),
-          review.findings().size()
-        },
-        locale);
   }
 }

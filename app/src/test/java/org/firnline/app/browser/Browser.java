@@ -109,6 +109,11 @@ final class Browser implements AutoCloseable {
     return ((JavascriptExecutor) driver).executeScript(script, arguments);
   }
 
+  /** Runs a script that gives its answer to its last argument, later. */
+  Object runLater(String script, Object... arguments) {
+    return ((JavascriptExecutor) driver).executeAsyncScript(script, arguments);
+  }
+
   /** Whether the page is wider than the window. */
   boolean scrollsSideways() {
     return (Boolean)

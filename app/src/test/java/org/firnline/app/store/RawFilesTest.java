@@ -44,7 +44,11 @@ class RawFilesTest {
         .load()
         .migrate();
     database = JdbcClient.create(source);
-    files = new RawFiles(folder, new RawFileQueries(database), Clock.fixed(NOW, ZoneOffset.UTC));
+    files =
+        new RawFiles(
+            new BytesByHash(folder),
+            new RawFileQueries(database),
+            Clock.fixed(NOW, ZoneOffset.UTC));
   }
 
   @AfterEach

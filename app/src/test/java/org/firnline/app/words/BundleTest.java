@@ -40,6 +40,7 @@ class BundleTest {
           "plan.origin.",
           "plan.placeholder.",
           "run.account.",
+          "run.summary.",
           "run.planned.");
 
   private final Words words = Words.in(Locale.ENGLISH);

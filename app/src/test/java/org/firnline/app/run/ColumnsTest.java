@@ -9,18 +9,20 @@ import org.firnline.logs.channel.TimeAxis;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
-class ReductionTest {
+class ColumnsTest {
   private record Point(double t_s, double low, double high) {}
 
   private static List<Point> reduce(TimeAxis time, double[] values, int columns) {
+    List<Double> times = new ArrayList<>();
+    List<double[]> ranges = new ArrayList<>();
+    Columns reduced = Columns.of(time, 0, values.length, columns);
+    reduced.times(times::add);
+    reduced.reduce(series(values), (low, high) -> ranges.add(new double[] {low, high}));
+    assertThat(times).hasSameSizeAs(ranges);
     List<Point> points = new ArrayList<>();
-    new Reduction(time)
-        .reduce(
-            series(values),
-            0,
-            values.length,
-            columns,
-            (t_s, low, high) -> points.add(new Point(t_s, low, high)));
+    for (int i = 0; i < times.size(); i++) {
+      points.add(new Point(times.get(i), ranges.get(i)[0], ranges.get(i)[1]));
+    }
     return points;
   }
 

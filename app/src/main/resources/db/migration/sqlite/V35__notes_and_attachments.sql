@@ -5,7 +5,7 @@ create table note (
   id integer primary key not null,
   run_id integer not null references run (id),
   at_utc text,
-  at_s real,
+  at_s double precision,
   text text not null,
   author text not null,
   written_utc text not null,

@@ -97,6 +97,9 @@ class RunPapersPage {
 
   @PostMapping("/runs/{id}/notes/{note}/withdraw")
   String withdrawNote(@PathVariable long id, @PathVariable long note) {
+    if (notes.find(id, note).isEmpty()) {
+      throw new NothingHere();
+    }
     notes.withdraw(id, note);
     return "redirect:/runs/" + id + "#notes";
   }
@@ -137,6 +140,9 @@ class RunPapersPage {
 
   @PostMapping("/runs/{id}/attachments/{file}/withdraw")
   String withdrawFile(@PathVariable long id, @PathVariable long file) {
+    if (attachments.find(id, file).isEmpty()) {
+      throw new NothingHere();
+    }
     attachments.withdraw(id, file);
     return "redirect:/runs/" + id + "#files";
   }

@@ -7,40 +7,49 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import org.firnline.app.store.audit.AuditedTable;
+import org.firnline.app.store.audit.Changes;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
 /** The rows about attachments. */
 @Repository
 class AttachmentQueries {
+  private static final AuditedTable ATTACHMENT = AuditedTable.of("attachment");
+
   private final JdbcClient database;
+  private final Changes changes;
   private final Clock clock;
 
-  AttachmentQueries(JdbcClient database, Clock clock) {
+  AttachmentQueries(JdbcClient database, Changes changes, Clock clock) {
     this.database = database;
+    this.changes = changes;
     this.clock = clock;
   }
 
   long add(long runId, KeptBytes content, Attachments.About about) {
-    return database
-        .sql(
-            """
+    return changes.add(
+        ATTACHMENT,
+        () ->
+            database
+                .sql(
+                    """
             insert into attachment (run_id, sha256, size_bytes, kind, original_name, caption,
                                     author, added_utc)
             values (:run_id, :sha256, :size_bytes, :kind, :original_name, :caption,
                     :author, :added_utc)
             returning id
             """)
-        .param("run_id", runId)
-        .param("sha256", content.sha256())
-        .param("size_bytes", content.size_bytes())
-        .param("kind", about.kind())
-        .param("original_name", about.originalName())
-        .param("caption", about.caption())
-        .param("author", about.author())
-        .param("added_utc", now())
-        .query(Long.class)
-        .single();
+                .param("run_id", runId)
+                .param("sha256", content.sha256())
+                .param("size_bytes", content.size_bytes())
+                .param("kind", about.kind())
+                .param("original_name", about.originalName())
+                .param("caption", about.caption())
+                .param("author", about.author())
+                .param("added_utc", now())
+                .query(Long.class)
+                .single());
   }
 
   List<KeptAttachment> list(long runId) {
@@ -59,17 +68,21 @@ class AttachmentQueries {
   }
 
   void withdraw(long runId, long id) {
-    database
-        .sql(
-            """
+    changes.change(
+        ATTACHMENT,
+        id,
+        () ->
+            database
+                .sql(
+                    """
             update attachment
             set withdrawn_utc = :now
             where id = :id and run_id = :run_id and withdrawn_utc is null
             """)
-        .param("now", now())
-        .param("id", id)
-        .param("run_id", runId)
-        .update();
+                .param("now", now())
+                .param("id", id)
+                .param("run_id", runId)
+                .update());
   }
 
   private String now() {

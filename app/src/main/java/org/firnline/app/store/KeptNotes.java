@@ -8,17 +8,23 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.firnline.app.store.audit.AuditedTable;
+import org.firnline.app.store.audit.Changes;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
 /** What people noted about runs. Notes are added and withdrawn, never changed or deleted. */
 @Repository
 public class KeptNotes {
+  private static final AuditedTable NOTE = AuditedTable.of("note");
+
   private final JdbcClient database;
+  private final Changes changes;
   private final Clock clock;
 
-  KeptNotes(JdbcClient database, Clock clock) {
+  KeptNotes(JdbcClient database, Changes changes, Clock clock) {
     this.database = database;
+    this.changes = changes;
     this.clock = clock;
   }
 
@@ -49,36 +55,48 @@ public class KeptNotes {
 
   private long add(
       long runId, Optional<Instant> at, OptionalDouble at_s, String text, String author) {
-    return database
-        .sql(
-            """
+    return changes.add(
+        NOTE,
+        () ->
+            database
+                .sql(
+                    """
             insert into note (run_id, at_utc, at_s, text, author, written_utc)
             values (:run_id, :at_utc, :at_s, :text, :author, :written_utc)
             returning id
             """)
-        .param("run_id", runId)
-        .param("at_utc", at.map(Instant::toString).orElse(null))
-        .param("at_s", at_s.isPresent() ? at_s.getAsDouble() : null)
-        .param("text", text)
-        .param("author", author)
-        .param("written_utc", now())
-        .query(Long.class)
-        .single();
+                .param("run_id", runId)
+                .param("at_utc", at.map(Instant::toString).orElse(null))
+                .param("at_s", at_s.isPresent() ? at_s.getAsDouble() : null)
+                .param("text", text)
+                .param("author", author)
+                .param("written_utc", now())
+                .query(Long.class)
+                .single());
+  }
+
+  /** The note of a run with this number. */
+  public Optional<KeptNote> find(long runId, long id) {
+    return list(runId).stream().filter(note -> note.id() == id).findFirst();
   }
 
   /** Withdraws a note of a run; one that is withdrawn already keeps its time. */
   public void withdraw(long runId, long id) {
-    database
-        .sql(
-            """
+    changes.change(
+        NOTE,
+        id,
+        () ->
+            database
+                .sql(
+                    """
             update note
             set withdrawn_utc = :now
             where id = :id and run_id = :run_id and withdrawn_utc is null
             """)
-        .param("now", now())
-        .param("id", id)
-        .param("run_id", runId)
-        .update();
+                .param("now", now())
+                .param("id", id)
+                .param("run_id", runId)
+                .update());
   }
 
   private String now() {

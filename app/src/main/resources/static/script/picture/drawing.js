@@ -52,8 +52,9 @@ function drawFindings(c, ink, layout, chosen) {
     const { mark, from, to } = place;
     const color = mark.state === "noted" ? ink.quiet : ink[mark.state];
     c.fillStyle = color;
-    c.globalAlpha = mark.n === chosen?.n ? 0.16 : mark.state === "noted" ? 0 : 0.06;
-    if (c.globalAlpha > 0) {
+    const short = to - from < (layout.right - layout.left) / 3;
+    c.globalAlpha = mark.n === chosen?.n ? 0.14 : 0.06;
+    if (mark.n === chosen?.n || (short && mark.state !== "noted")) {
       c.fillRect(from, layout.head - 6, to - from, layout.bottom - layout.head + 6);
     }
     c.globalAlpha = 1;
@@ -149,7 +150,8 @@ function drawTimeAxis(c, ink, layout, clock) {
     path(c, [[x, y], [x, y + 5]]);
     c.textAlign = "center";
     c.fillStyle = ink.quiet;
-    c.fillText(tick.label, x, y + 18);
+    const room = layout.ruler.width(tick.label) / 2;
+    c.fillText(tick.label, Math.min(x, layout.width - room), y + 18);
     if (tick.day) {
       const half = layout.ruler.width(tick.day) / 2;
       const at = Math.max(layout.left + half, Math.min(layout.right - half, x));

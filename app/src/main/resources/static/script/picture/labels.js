@@ -14,7 +14,7 @@ export class Labels {
   /** @param {import("./timechart.js").TimePicture} picture @param {() => void} changed called when a line is hidden or shown */
   constructor(picture, changed) {
     this.list = element("ul", "chart-labels");
-    this.units = new Map(picture.panes.map((pane) => [pane.key, pane.unit]));
+    this.panes = new Map(picture.panes.map((pane) => [pane.key, pane]));
     /** @type {Set<string>} */
     this.hidden = new Set();
     /** @type {Map<string, {item: HTMLElement, value: HTMLElement, drawn: Line|Band}>} */
@@ -87,13 +87,18 @@ export class Labels {
       return "";
     }
     const range = rangeAt(current(drawn, lines), cursor);
-    return range === null ? "\u2013" : quantity(range, this.units.get(drawn.pane) ?? "");
+    return range === null ? "\u2013" : quantity(range, this.panes.get(drawn.pane));
   }
 }
 
-/** One value, or both where a column of pixels hides more than a little. @param {[number, number]} range @param {string} unit */
-function quantity([lo, hi], unit) {
-  const words = (/** @type {number} */ value) => (unit === "°C" ? figure(value, 1) : significant(value));
+/**
+ * One value, or both where a column of pixels hides more than a little.
+ * @param {[number, number]} range @param {{unit: string, decimals?: number}|undefined} pane
+ */
+function quantity([lo, hi], pane) {
+  const unit = pane?.unit ?? "";
+  const decimals = pane?.decimals ?? (unit === "°C" ? 1 : -1);
+  const words = (/** @type {number} */ value) => (decimals >= 0 ? figure(value, decimals) : significant(value));
   const wide = unit === "°C" ? hi - lo > 1 : hi > 0 && (hi - lo) / hi > 0.1;
   const number = wide ? `${words(lo)}\u2026${words(hi)}` : words((lo + hi) / 2);
   return unit ? `${number}\u202f${unit}` : number;

@@ -106,8 +106,21 @@ export class Layout {
       phase.x = Math.max(wanted, (rows[row] ?? -Infinity) + 10 + half);
       phase.row = row + 1;
       rows[row] = phase.x + half;
+      this.makeWay(raised, phase);
     }
     return rows.length;
+  }
+
+  /** Names below a higher one step left of the line that comes down from it. @param {PhaseName[]} raised @param {PhaseName} higher */
+  makeWay(raised, higher) {
+    const line = (higher.from + higher.to) / 2 - 4;
+    for (const lower of raised.filter((phase) => phase.row > 0 && phase.row < higher.row && phase.n < higher.n)) {
+      const half = this.ruler.width(lower.name) / 2;
+      const before = raised.filter((phase) => phase.row === lower.row && phase.n < lower.n).map((phase) => phase.x + this.ruler.width(phase.name) / 2 + 8);
+      if (lower.x + half > line) {
+        lower.x = Math.max(half + 2, line - half, ...before.map((end) => end + half));
+      }
+    }
   }
 
   /** Findings stand in rows of their own above the panes, so that no badge hides a line. */
@@ -181,7 +194,7 @@ export class Layout {
       if (event.t_s < this.view[0] || event.t_s > this.view[1]) {
         continue;
       }
-      const x = this.x(event.t_s);
+      const x = Math.max(this.left + 14, Math.min(this.right - 14, this.x(event.t_s)));
       const last = this.events[this.events.length - 1];
       if (last && x - last.x < apart) {
         last.events.push(event);

@@ -20,7 +20,7 @@ import { Clock, Elapsed } from "./scales.js";
 /**
  * @typedef {object} TimePicture
  * @property {string} zone @property {number|null} start_ms @property {number} duration_s
- * @property {{key: string, unit: string, scale: string, share: number}[]} panes
+ * @property {{key: string, unit: string, scale: string, share: number, decimals?: number}[]} panes
  * @property {Line[]} lines @property {Band[]} bands @property {Limit[]} limits
  * @property {Phase[]} phases @property {Mark[]} marks @property {Event[]} [events]
  * @property {Record<string, string>} words

@@ -60,9 +60,26 @@ public record EndVerdict(
     }
   }
 
-  static EndVerdict without(
-      Optional<String> vessel, State state, Confidence confidence, List<String> reasons) {
+  /** A verdict on the whole load that gives no time. */
+  static EndVerdict ofLoad(State state, Confidence confidence, List<String> reasons) {
+    return untimed(List.of(), state, confidence, reasons);
+  }
+
+  /** A verdict on a probed vessel that gives no time. */
+  static EndVerdict ofVessel(
+      String vessel, State state, Confidence confidence, List<String> reasons) {
+    return untimed(List.of(vessel), state, confidence, reasons);
+  }
+
+  private static EndVerdict untimed(
+      List<String> vessel, State state, Confidence confidence, List<String> reasons) {
     return new EndVerdict(
-        vessel, state, Optional.empty(), Optional.empty(), Optional.empty(), confidence, reasons);
+        vessel.stream().findFirst(),
+        state,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        confidence,
+        reasons);
   }
 }

@@ -110,9 +110,7 @@ final class LoadVerdict {
       return Optional.empty();
     }
     return Optional.of(
-        EndVerdict.without(
-            Optional.empty(),
-            EndVerdict.State.ICE_LEFT,
+        EndVerdict.ofLoad(EndVerdict.State.ICE_LEFT,
             ratio.isPresent() && cold > 0 ? Confidence.HIGH : Confidence.MEDIUM,
             reasons));
   }
@@ -148,8 +146,7 @@ final class LoadVerdict {
     } else {
       reasons.add(ReviewWords.say(gauge ? "verdict.one-gauge" : "verdict.no-gauge"));
     }
-    return EndVerdict.without(
-        Optional.empty(), EndVerdict.State.CANNOT_TELL, Confidence.LOW, reasons);
+    return EndVerdict.ofLoad(EndVerdict.State.CANNOT_TELL, Confidence.LOW, reasons);
   }
 
   private Optional<Instant> lastProbed() {

@@ -52,7 +52,9 @@ final class StepPlaces {
     for (int k = 0; k < steps.size(); k++) {
       Optional<Ramp> ramp = ramp(steps, k, k == 0 ? 0 : starts[k - 1] + 1);
       ramps.add(ramp);
-      starts[k] = start(steps, k, ramp, k == 0 ? 0 : starts[k - 1]);
+      int before = k == 0 ? 0 : starts[k - 1];
+      int step = k;
+      starts[k] = ramp.map(Ramp::start).orElseGet(() -> start(steps, step, before));
     }
     List<Place> places = new ArrayList<>();
     for (int k = 0; k < steps.size(); k++) {
@@ -73,7 +75,8 @@ final class StepPlaces {
   private Optional<Ramp> ramp(List<PlannedStep> steps, int k, int after) {
     PlannedStep step = steps.get(k);
     Optional<Double> before = shelfBefore(steps, k);
-    if (step.shelf_K().isEmpty() || before.isEmpty()) {
+    boolean unseen = phaseEnd(step.phase()) <= phaseStart(step.phase());
+    if (step.shelf_K().isEmpty() || before.isEmpty() || unseen) {
       return Optional.empty();
     }
     double change = step.shelf_K().getAsDouble() - before.get();
@@ -96,13 +99,10 @@ final class StepPlaces {
     return Optional.empty();
   }
 
-  private int start(List<PlannedStep> steps, int k, Optional<Ramp> ramp, int before) {
+  private int start(List<PlannedStep> steps, int k, int before) {
     RecipePhase phase = steps.get(k).phase();
     if (phaseEnd(phase) <= phaseStart(phase)) {
       return -1;
-    }
-    if (ramp.isPresent()) {
-      return ramp.get().start();
     }
     boolean first = k == 0 || steps.get(k - 1).phase() != phase;
     if (first || before < 0) {

@@ -48,9 +48,7 @@ final class Verdicts {
           reasons);
     }
     boolean wide = !failed && end.stillBelow();
-    return EndVerdict.without(
-        vessel,
-        wide ? EndVerdict.State.ICE_LEFT : EndVerdict.State.CANNOT_TELL,
+    return EndVerdict.ofVessel(end.trace().name(), wide ? EndVerdict.State.ICE_LEFT : EndVerdict.State.CANNOT_TELL,
         wide ? Confidence.MEDIUM : Confidence.LOW,
         reasons);
   }

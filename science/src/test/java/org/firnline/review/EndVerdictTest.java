@@ -101,8 +101,7 @@ class EndVerdictTest {
         .hasMessageContaining("ice gone");
     assertThatThrownBy(
             () ->
-                EndVerdict.without(
-                    Optional.empty(), EndVerdict.State.ICE_LEFT, Confidence.LOW, List.of()))
+                EndVerdict.ofLoad(EndVerdict.State.ICE_LEFT, Confidence.LOW, List.of()))
         .hasMessageContaining("reason");
   }
 }

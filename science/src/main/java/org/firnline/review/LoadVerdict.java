@@ -110,7 +110,8 @@ final class LoadVerdict {
       return Optional.empty();
     }
     return Optional.of(
-        EndVerdict.ofLoad(EndVerdict.State.ICE_LEFT,
+        EndVerdict.ofLoad(
+            EndVerdict.State.ICE_LEFT,
             ratio.isPresent() && cold > 0 ? Confidence.HIGH : Confidence.MEDIUM,
             reasons));
   }

@@ -48,7 +48,9 @@ final class Verdicts {
           reasons);
     }
     boolean wide = !failed && end.stillBelow();
-    return EndVerdict.ofVessel(end.trace().name(), wide ? EndVerdict.State.ICE_LEFT : EndVerdict.State.CANNOT_TELL,
+    return EndVerdict.ofVessel(
+        end.trace().name(),
+        wide ? EndVerdict.State.ICE_LEFT : EndVerdict.State.CANNOT_TELL,
         wide ? Confidence.MEDIUM : Confidence.LOW,
         reasons);
   }

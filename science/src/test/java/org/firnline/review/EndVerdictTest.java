@@ -100,8 +100,7 @@ class EndVerdictTest {
                     List.of("why")))
         .hasMessageContaining("ice gone");
     assertThatThrownBy(
-            () ->
-                EndVerdict.ofLoad(EndVerdict.State.ICE_LEFT, Confidence.LOW, List.of()))
+            () -> EndVerdict.ofLoad(EndVerdict.State.ICE_LEFT, Confidence.LOW, List.of()))
         .hasMessageContaining("reason");
   }
 }

@@ -45,7 +45,8 @@ final class ReviewCommand implements Callable<Integer> {
       names = "--plan",
       paramLabel = "FILE",
       description =
-          "The plan the run followed: its critical temperature is the limit, its steps are compared.")
+          "The plan the run followed: its critical temperature is the limit, its steps are"
+              + " compared.")
   private @Nullable Path plan;
 
   @Option(names = "--json", description = "Answer in JSON, SI units in the keys.")

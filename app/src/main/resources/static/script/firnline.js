@@ -3,6 +3,7 @@
 import { mountRun } from "./run.js";
 import { mountDrop } from "./drop.js";
 import { mountNotes } from "./notes.js";
+import { mountAsk } from "./ask.js";
 import { mountPlan } from "./plan.js";
 
 document.documentElement.classList.add("scripted");
@@ -18,4 +19,7 @@ for (const form of document.querySelectorAll("#plan-form")) {
 }
 for (const form of document.querySelectorAll(".add-note")) {
   mountNotes(/** @type {HTMLFormElement} */ (form));
+}
+for (const form of document.querySelectorAll("#ask-form")) {
+  mountAsk(/** @type {HTMLFormElement} */ (form));
 }

@@ -23,6 +23,8 @@ import org.firnline.app.store.RawFile;
  * @param notes what people wrote, withdrawn notes too
  * @param attachments files put with the run, withdrawn ones too
  * @param compared what is laid over and behind the run
+ * @param verdicts what all methods together say about the ice
+ * @param steps the plan beside what happened, empty without a plan
  * @param endpoints when each vessel and the load were dry
  * @param phases the stretches of the run
  * @param account how the file was read
@@ -44,6 +46,8 @@ record RunView(
     List<NoteRow> notes,
     List<AttachmentRow> attachments,
     Compared compared,
+    List<Judgements.VerdictRow> verdicts,
+    List<Judgements.StepRow> steps,
     List<EndpointRow> endpoints,
     List<PhaseRow> phases,
     Account account,

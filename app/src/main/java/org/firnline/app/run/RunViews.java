@@ -36,6 +36,7 @@ class RunViews {
   private final RunEvents events;
   private final RunPapers papers;
   private final OtherRuns others;
+  private final Judgements judgements;
   private final Accounts accounts;
   private final Shown shown;
   private final MessageSource words;
@@ -48,6 +49,7 @@ class RunViews {
       RunEvents events,
       RunPapers papers,
       OtherRuns others,
+      Judgements judgements,
       Accounts accounts,
       Shown shown,
       MessageSource words) {
@@ -58,6 +60,7 @@ class RunViews {
     this.events = events;
     this.papers = papers;
     this.others = others;
+    this.judgements = judgements;
     this.accounts = accounts;
     this.shown = shown;
     this.words = words;
@@ -90,6 +93,8 @@ class RunViews {
         papers.notes(id, log, clock, locale),
         papers.attachments(id, locale),
         compared,
+        judgements.verdicts(review, clock, locale),
+        judgements.steps(review),
         review.endpoints().stream().map(endpoint -> endpoint(endpoint, clock, locale)).toList(),
         review.phases().stream().map(phase -> phase(phase, clock)).toList(),
         accounts.of(

@@ -209,6 +209,14 @@ class RunPageTest {
     return picture(get(path).body()).get("bands").get(0).get("t").get(0).doubleValue();
   }
 
+  @Test
+  void the_ice_is_judged_and_the_plan_stands_beside_what_happened() throws Exception {
+    assertThat(get("/runs/3").body())
+        .contains("Verdict: is the ice gone?", "ice gone", "Plan against actual")
+        .containsPattern("data-label=\"Shelf\"[^>]*>−[0-9.]+[^<]*→ −25");
+    assertThat(get("/runs/1").body()).doesNotContain("Plan against actual");
+  }
+
   @Nested
   class Files {
     @Test

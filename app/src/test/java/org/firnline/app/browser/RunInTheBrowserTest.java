@@ -84,7 +84,7 @@ class RunInTheBrowserTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {1280, 390})
+  @ValueSource(ints = {390})
   void goes_to_a_stretch_and_hides_lines_without_dragging(int width) throws IOException {
     open(width, "runs/3");
     browser.run(
@@ -101,7 +101,7 @@ class RunInTheBrowserTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {1280, 390})
+  @ValueSource(ints = {1280})
   void findings_and_picture_lead_to_each_other(int width) throws IOException {
     open(width, "runs/3");
     browser.all("button.finding").get(0).click();
@@ -116,7 +116,7 @@ class RunInTheBrowserTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {1280, 390})
+  @ValueSource(ints = {390})
   void a_note_is_kept_and_stands_on_the_picture(int width) throws IOException {
     open(width, "runs/3");
     browser.the(".chart-stage").sendKeys(Keys.HOME, Keys.ARROW_RIGHT);
@@ -147,7 +147,7 @@ class RunInTheBrowserTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {1280, 390})
+  @ValueSource(ints = {390})
   void a_photo_is_put_with_the_run_and_shown_small(int width) throws IOException {
     open(width, "runs/4");
     Path photo = folder.resolve("cake-" + width + ".png");

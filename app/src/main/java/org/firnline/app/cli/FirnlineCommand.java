@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
       ServeCommand.class,
       PlanCommand.class,
       ReviewCommand.class,
+      LearnCommand.class,
       SolveCommand.class,
       ExplainCommand.class
     },
@@ -56,6 +57,7 @@ public final class FirnlineCommand implements Runnable {
 
   static CommandLine commandLine() {
     return new CommandLine(new FirnlineCommand())
+        .addSubcommand(AskCommand.commandLine())
         .setExecutionExceptionHandler(FirnlineCommand::explain)
         .setCaseInsensitiveEnumValuesAllowed(true);
   }

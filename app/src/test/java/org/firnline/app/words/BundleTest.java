@@ -29,6 +29,7 @@ class BundleTest {
   /** Keys that the code puts together; other tests hold most of them. */
   private static final List<String> MADE_OF_PARTS =
       List.of(
+          "ask.",
           "check.",
           "unknown.",
           "state.",
@@ -40,7 +41,11 @@ class BundleTest {
           "plan.origin.",
           "plan.placeholder.",
           "run.account.",
-          "run.planned.");
+          "run.planned.",
+          "icerun.input.",
+          "icerun.law.",
+          "icerun.line.",
+          "icerun.example.");
 
   private final Words words = Words.in(Locale.ENGLISH);
 

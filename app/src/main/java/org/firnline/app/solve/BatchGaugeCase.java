@@ -2,6 +2,9 @@ package org.firnline.app.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import org.firnline.drying.gauge.EndMarks;
+import org.firnline.drying.gauge.RatioCurve;
 import org.firnline.drying.load.BatchGauge;
 import org.firnline.drying.load.CoupledDrying;
 import org.firnline.drying.load.DryingLoad;
@@ -40,27 +43,30 @@ final class BatchGaugeCase implements CaseKind {
             inputs.number("gauge_excess", USUAL_EXCESS),
             inputs.number("pumping_speed"),
             inputs.number("gas_temperature"));
-    List<BatchGauge.Ratio> curve = gauge.along(run);
     CaseAnswer answer =
         new CaseAnswer()
+            .put("status", run.outcome().status())
             .put("end_times_s", run.groupEnds())
             .put("first_end_s", run.groupEnds().stream().min(Double::compare).orElse(Double.NaN))
             .put("last_end_s", run.groupEnds().stream().max(Double::compare).orElse(Double.NaN));
-    if (!curve.isEmpty()) {
-      answer.put("ratio_start", curve.get(0).value());
-    }
-    curve.stream()
-        .filter(ratio -> ratio.time() == TWENTY_HOURS_S)
-        .findFirst()
-        .ifPresent(ratio -> answer.put("ratio_at_20h", ratio.value()));
-    BatchGauge.marks(curve)
-        .ifPresent(
-            marks ->
-                answer
-                    .put("onset_s", marks.onset())
-                    .put("midpoint_s", marks.midpoint())
-                    .put("end_s", marks.end()));
+    gauge.along(run).ifPresent(curve -> put(answer, curve));
     return answer;
+  }
+
+  private static void put(CaseAnswer answer, RatioCurve curve) {
+    answer.put("ratio_start", curve.points().get(0).ratio());
+    curve.points().stream()
+        .filter(point -> point.time() == TWENTY_HOURS_S)
+        .findFirst()
+        .ifPresent(point -> answer.put("ratio_at_20h", point.ratio()));
+    EndMarks marks = curve.marks();
+    put(answer, "onset_s", marks.onset());
+    put(answer, "midpoint_s", marks.midpoint());
+    put(answer, "end_s", marks.end());
+  }
+
+  private static void put(CaseAnswer answer, String key, OptionalDouble time_s) {
+    time_s.ifPresentOrElse(time -> answer.put(key, time), () -> answer.undefined(key));
   }
 
   private static List<VesselGroup> classes(CaseInputs inputs) {

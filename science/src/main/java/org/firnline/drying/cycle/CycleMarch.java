@@ -136,16 +136,16 @@ final class CycleMarch {
     double pressure = chamber.pressure();
     byte stage = all.stage[i];
     if (stage == VesselArrays.FROZEN) {
-      double before = all.iceLeft(i);
       if (pressure >= Water.TRIPLE_POINT_PRESSURE) {
         sublimation.look(i, pressure, Double.POSITIVE_INFINITY, step_s, shelf);
       }
       double outer = all.heat.outer(i, pressure);
       double source = all.heat.source(i, shelf, pressure);
       double error = sublimation.advance(i, time_s, step_s, source, outer, shift);
-      vaporOfIce += all.count[i] * all.rate[i] * step_s;
+      double gone = all.count[i] * all.rate[i] * step_s;
+      vaporOfIce += gone;
       heatError += Math.abs(error) * all.count[i];
-      heatSublimed += (before - all.iceLeft(i)) * SUBLIMATION_HEAT;
+      heatSublimed += gone * SUBLIMATION_HEAT;
       anneal(i, time_s, step_s);
     } else if (stage == VesselArrays.DRY) {
       desorption.advance(i, time_s, step_s, shelf, pressure);
@@ -170,6 +170,7 @@ final class CycleMarch {
       if (all.vessels[i].annealing().isPresent()) {
         Annealing how = all.vessels[i].annealing().get();
         all.cake[i] = all.cake[i].times(how.resistanceAfter(all.annealed[i]));
+        all.desorptionFactor[i] = how.desorptionAfter(all.annealed[i]);
       }
     }
   }

@@ -75,10 +75,6 @@ public record CycleVessel(
             "a vessel cannot stay from " + from + " s to " + until + " s");
       }
     }
-
-    boolean covers(double time_s) {
-      return time_s >= from && time_s < until;
-    }
   }
 
   public CycleVessel {

@@ -9,6 +9,9 @@ import org.firnline.drying.secondary.Desorption;
  */
 final class DesorptionStep {
 
+  /** Nearer to its surroundings than this a vessel has their temperature. */
+  private static final double ARRIVED_K = 1e-9;
+
   private final VesselArrays all;
 
   DesorptionStep(VesselArrays all) {
@@ -40,6 +43,10 @@ final class DesorptionStep {
         (outer * all.heat.source(i, shelf_K, pressure_Pa)
                 + top * all.heat.topTemperature(i, shelf_K))
             / (outer + top);
+    if (Math.abs(source - all.bottom[i]) < ARRIVED_K) {
+      all.bottom[i] = source;
+      return;
+    }
     double decay = step_s * (outer + top) / all.glassCapacity[i];
     all.bottom[i] = source + (all.bottom[i] - source) * Math.exp(-decay);
   }
@@ -49,9 +56,7 @@ final class DesorptionStep {
     if (excess <= 0) {
       return;
     }
-    double slowed =
-        all.vessels[i].annealing().map(how -> how.desorptionAfter(all.annealed[i])).orElse(1.0);
-    double gone = slowed * desorption.rate(middle_K) * step_s;
+    double gone = all.desorptionFactor[i] * desorption.rate(middle_K) * step_s;
     double lost = excess * gone * Relaxation.mean(gone);
     all.moisture[i] -= lost;
     all.rate[i] = lost * all.vessels[i].water().solids() / step_s;

@@ -20,6 +20,15 @@ final class Relaxation {
     return x > SMALL ? (1 - Math.exp(-x)) / x : 1 - x * meanOfMean(x);
   }
 
+  /**
+   * (1 − mean(x))/x for {@code x} of 0 or more; 1/2 at 0.
+   *
+   * @param mean {@link #mean} of {@code x}
+   */
+  static double meanOfMean(double x, double mean) {
+    return x > SMALL ? (1 - mean) / x : meanOfMean(x);
+  }
+
   /** (1 − mean(x))/x for {@code x} of 0 or more; 1/2 at 0. */
   static double meanOfMean(double x) {
     if (x > SMALL) {

@@ -76,7 +76,7 @@ final class SublimationStep {
             resistance, conductance, source, pressure_Pa, coldest_K, all.front[i]);
     all.front[i] = front;
     all.rate[i] = FastFront.rate(resistance, conductance, source, pressure_Pa, front);
-    double slope = ICE.pressure(front) * ICE.logarithmicSlope(front);
+    double slope = ICE.slope(front);
     double stiffness = resistance * shared + slope * layer * ICE.specific(front);
     perKelvin[i] = stiffness == 0 ? 0 : slope / stiffness;
     perPascal[i] = stiffness == 0 ? 0 : -shared / stiffness;
@@ -102,8 +102,9 @@ final class SublimationStep {
     double decay = (outer + topSlope + enthalpy * perKelvin[i]) / capacity;
     double ending = Math.min(step_s, timeLeft(i, rate));
     double exponent = decay * ending;
-    double warmed = net / capacity * ending * Relaxation.mean(exponent);
-    double meanWarming = net / capacity * ending * Relaxation.meanOfMean(exponent);
+    double first = Relaxation.mean(exponent);
+    double warmed = net / capacity * ending * first;
+    double meanWarming = net / capacity * ending * Relaxation.meanOfMean(exponent, first);
     double mean = Math.max(0, rate + perKelvin[i] * meanWarming);
     all.bottom[i] = bottom + warmed;
     see(i, time_s + ending, mean > 0);

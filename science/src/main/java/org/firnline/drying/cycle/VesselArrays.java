@@ -41,7 +41,11 @@ final class VesselArrays {
   final double[] moisture;
   final double[] rate;
   final double[] annealed;
+  final double[] desorptionFactor;
   final double[] limit;
+
+  private final double[] from;
+  private final double[] until;
 
   final VesselRecords records;
 
@@ -71,6 +75,9 @@ final class VesselArrays {
     moisture = each(v -> v.water().start());
     rate = new double[size];
     annealed = new double[size];
+    desorptionFactor = each(v -> 1);
+    from = each(v -> v.stay().from());
+    until = each(v -> v.stay().until());
     limit = each(v -> v.critical().orElse(Double.POSITIVE_INFINITY));
     records = new VesselRecords(size);
   }
@@ -116,7 +123,7 @@ final class VesselArrays {
   }
 
   boolean isOn(int i, double time_s) {
-    return vessels[i].stay().covers(time_s);
+    return time_s >= from[i] && time_s < until[i];
   }
 
   private double[] each(ToDoubleFunction<CycleVessel> value) {

@@ -179,7 +179,7 @@ final class LoadMarch {
   }
 
   private void slopes(double at, double[] state, double[] slopes) {
-    shared.solve(state, running);
+    shared.follow(state, running);
     for (int group = 0; group < slopes.length; group++) {
       slopes[group] = running[group] ? fronts.speed(group, state[group]) : 0;
     }

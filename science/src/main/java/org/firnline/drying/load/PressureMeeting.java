@@ -28,6 +28,13 @@ final class PressureMeeting {
   /** A difference that turns back within this share of what the dryer carries may hide roots. */
   private static final double NEAR_MISS = 0.3;
 
+  /** Share of the pressure within which a meeting is the one that is followed. */
+  private static final double NEAR = 0.25;
+
+  private static final double FIRST_SECANT = 1e-3;
+  private static final double SETTLED = 1e-10;
+  private static final int MOST_SECANTS = 8;
+
   private final DoubleUnaryOperator load;
   private final VaporPath path;
 
@@ -49,7 +56,7 @@ final class PressureMeeting {
    * up at which it carries the load; empty if there is none below the triple point.
    */
   OptionalDouble held(double setPoint_Pa) {
-    double from = Math.max(setPoint_Pa, path.floor() * JUST_ABOVE);
+    double from = floored(setPoint_Pa);
     if (from > Water.TRIPLE_POINT_PRESSURE) {
       return OptionalDouble.empty();
     }
@@ -70,6 +77,46 @@ final class PressureMeeting {
     }
     List<PressureRoot> roots = roots();
     return OptionalDouble.of(roots.isEmpty() ? lowest() : roots.get(roots.size() - 1).pressure());
+  }
+
+  /**
+   * The stable meeting next to {@code guess_Pa}, where load − capability falls through 0, by the
+   * secant rule; empty if there is none within a quarter of it.
+   */
+  OptionalDouble near(double guess_Pa) {
+    double before = guess_Pa;
+    double atBefore = excess(before);
+    double now = guess_Pa * (1 + FIRST_SECANT);
+    for (int secant = 0; secant < MOST_SECANTS; secant++) {
+      if (now > Water.TRIPLE_POINT_PRESSURE || Math.abs(now - guess_Pa) > NEAR * guess_Pa) {
+        return OptionalDouble.empty();
+      }
+      double atNow = excess(now);
+      double slope = (atNow - atBefore) / (now - before);
+      if (!(slope < 0)) {
+        return OptionalDouble.empty();
+      }
+      double next = now - atNow / slope;
+      if (Math.abs(next - now) < SETTLED * now) {
+        return OptionalDouble.of(next);
+      }
+      before = now;
+      atBefore = atNow;
+      now = next;
+    }
+    return OptionalDouble.empty();
+  }
+
+  /** Whether the dryer carries the load at {@code pressure_Pa}. */
+  boolean carries(double pressure_Pa) {
+    return excess(pressure_Pa) <= 0;
+  }
+
+  /**
+   * The lowest pressure of a dryer that is to hold {@code setPoint_Pa}: its floor may be higher.
+   */
+  double floored(double setPoint_Pa) {
+    return Math.max(setPoint_Pa, path.floor() * JUST_ABOVE);
   }
 
   private double lowest() {

@@ -26,6 +26,32 @@ final class SharedPressure {
     totalRate = fronts.totalRate(depths, running, pressure);
   }
 
+  /**
+   * As {@link #solve} for depths a little further on: follows the meeting it was at, and looks for
+   * every other one only where that has gone.
+   */
+  void follow(double[] depths, boolean[] running) {
+    PressureMeeting meeting = meeting(depths, running);
+    OptionalDouble followed = overloaded ? OptionalDouble.empty() : followed(meeting);
+    if (followed.isEmpty()) {
+      solve(depths, running);
+      return;
+    }
+    pressure = followed.getAsDouble();
+    totalRate = fronts.totalRate(depths, running, pressure);
+  }
+
+  private OptionalDouble followed(PressureMeeting meeting) {
+    if (settings.pressure() instanceof PressureControl.Held held) {
+      double lowest = meeting.floored(held.setPoint());
+      if (meeting.carries(lowest)) {
+        return OptionalDouble.of(lowest);
+      }
+      return pressure > lowest ? meeting.near(pressure) : OptionalDouble.empty();
+    }
+    return meeting.near(pressure);
+  }
+
   /** Every pressure at which load and dryer would meet. */
   List<PressureRoot> roots(double[] depths, boolean[] running) {
     return meeting(depths, running).roots();

@@ -98,7 +98,7 @@ public final class IceTable implements IceVaporPressure, SublimationEnthalpy {
   }
 
   /** dp/dT in Pa/K. */
-  double slope(double temperature_K) {
+  public double slope(double temperature_K) {
     if (isOutside(temperature_K)) {
       return ice.pressure(temperature_K) * ice.logarithmicSlope(temperature_K);
     }

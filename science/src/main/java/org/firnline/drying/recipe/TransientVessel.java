@@ -120,8 +120,7 @@ final class TransientVessel implements VesselModel {
   private double layer(double depth_m, double resistance, double coldest_K) {
     double layer = geometry.frozenResistance(depth_m);
     double least = LEAST_LAYER * geometry.frozenResistance(0);
-    double slope = ICE.pressure(coldest_K) * ICE.logarithmicSlope(coldest_K);
-    boolean bare = resistance < slope * ICE.specific(coldest_K) * least;
+    boolean bare = resistance < ICE.slope(coldest_K) * ICE.specific(coldest_K) * least;
     return bare ? Math.max(layer, least) : layer;
   }
 

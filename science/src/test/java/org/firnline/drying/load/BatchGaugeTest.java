@@ -10,6 +10,8 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.firnline.drying.dryer.VaporPath;
+import org.firnline.drying.gauge.EndMarks;
+import org.firnline.drying.gauge.RatioPoint;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -66,19 +68,19 @@ class BatchGaugeTest {
 
     @Test
     void givesTheRatioAtTheStartAndAfterTwentyHours() {
-      List<BatchGauge.Ratio> curve = gauge.along(run);
-      near(curve.get(0).value(), 1.5852279422869384, AGREEMENT);
+      List<RatioPoint> curve = gauge.along(run).orElseThrow().points();
+      near(curve.get(0).ratio(), 1.5852279422869384, AGREEMENT);
       double later =
-          curve.stream().filter(r -> r.time() == 72_000).findFirst().orElseThrow().value();
+          curve.stream().filter(r -> r.time() == 72_000).findFirst().orElseThrow().ratio();
       near(later, 1.5746802721042221, AGREEMENT);
     }
 
     @Test
     void marksOnsetMidpointAndEnd() {
-      var marks = BatchGauge.marks(gauge.along(run)).orElseThrow();
-      near(marks.onset(), 89388.98253977491, MARK_AGREEMENT);
-      near(marks.midpoint(), 95932.32559826119, MARK_AGREEMENT);
-      near(marks.end(), 97358.83583006004, MARK_AGREEMENT);
+      EndMarks marks = gauge.along(run).orElseThrow().marks();
+      near(marks.onset().orElseThrow(), 89388.98253977491, MARK_AGREEMENT);
+      near(marks.midpoint().orElseThrow(), 95932.32559826119, MARK_AGREEMENT);
+      near(marks.end().orElseThrow(), 97358.83583006004, MARK_AGREEMENT);
     }
   }
 
@@ -89,9 +91,10 @@ class BatchGaugeTest {
   }
 
   @Test
-  void hasNoMarksOnARatioThatNeverFalls() {
-    var flat = List.of(new BatchGauge.Ratio(0, 1.5), new BatchGauge.Ratio(10, 1.5));
-    assertThat(BatchGauge.marks(flat)).isEmpty();
+  void hasNoCurveWhereNothingEverDries() {
+    LoadRun idle =
+        new LoadRun(new LoadOutcome.NothingSublimes(), List.of(), List.of(), List.of(), 1);
+    assertThat(gauge.along(idle)).isEmpty();
   }
 
   private static void near(double actual, double expected, double relative) {

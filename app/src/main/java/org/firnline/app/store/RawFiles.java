@@ -93,7 +93,7 @@ public class RawFiles {
   }
 
   private Path pathOf(String sha256) {
-    return folder.rawFiles().resolve(sha256.substring(0, 2)).resolve(sha256);
+    return folder.rawFile(sha256);
   }
 
   private record Written(String sha256, long size_bytes) {}

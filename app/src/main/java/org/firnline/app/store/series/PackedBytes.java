@@ -23,7 +23,7 @@ final class PackedBytes {
     room(LONGEST);
     long rest = (number << 1) ^ (number >> 63);
     while ((rest & ~SEVEN_BITS) != 0) {
-      bytes[length++] = (byte) (rest & SEVEN_BITS | MORE);
+      bytes[length++] = (byte) ((rest & SEVEN_BITS) | MORE);
       rest >>>= 7;
     }
     bytes[length++] = (byte) rest;

@@ -8,6 +8,7 @@ import java.util.Arrays;
  * @param time_ms milliseconds since 1970, UTC
  * @param value in the unit of the series; NaN where there was none
  */
+@SuppressWarnings("ArrayRecordComponent") // compared bit by bit below
 public record Samples(long[] time_ms, double[] value) {
 
   public Samples {

@@ -1,6 +1,8 @@
 package org.firnline.app.store.series;
 
 import java.util.Optional;
+import org.firnline.units.Quantity;
+import org.firnline.units.QuantityKind;
 
 /**
  * How values become whole numbers: so many decimals, counted from an offset. Chosen only if every
@@ -11,7 +13,9 @@ import java.util.Optional;
  */
 record Scale(int decimals, double offset) {
   private static final double[] POWERS = {1, 10, 100, 1e3, 1e4, 1e5, 1e6};
-  private static final double[] OFFSETS = {0, 273.15};
+  private static final double[] OFFSETS = {
+    0, Quantity.parse("0 °C", QuantityKind.TEMPERATURE).si()
+  };
   private static final double LARGEST = 1L << 52;
 
   /** The coarsest scale that loses nothing; empty where none does. NaN is left to others. */

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.Random;
 import java.util.stream.DoubleStream;
 import java.util.stream.LongStream;
+import org.firnline.units.Quantity;
+import org.firnline.units.QuantityKind;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -81,7 +83,10 @@ class SeriesCodecTest {
     @Test
     void comesBackFromKelvinsThatWereCelsius() {
       Samples kelvin =
-          everyMinute(DoubleStream.of(shelf(500).value()).map(c -> c + 273.15).toArray());
+          everyMinute(
+              DoubleStream.of(shelf(500).value())
+                  .map(c -> c + Quantity.parse("0 °C", QuantityKind.TEMPERATURE).si())
+                  .toArray());
       comesBack(kelvin);
       assertThat(SeriesCodec.pack(kelvin).length).isLessThan(4 * 500);
     }

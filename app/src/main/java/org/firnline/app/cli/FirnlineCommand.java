@@ -21,7 +21,11 @@ import picocli.CommandLine.Spec;
       ReviewCommand.class,
       LearnCommand.class,
       SolveCommand.class,
-      ExplainCommand.class
+      ExplainCommand.class,
+      VerifyCommand.class,
+      BackupCommand.class,
+      RestoreCommand.class,
+      MigrateCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

@@ -11,10 +11,14 @@ import java.nio.file.Path;
 final class GivenFile {
   private GivenFile() {}
 
-  static byte[] bytes(Path file) {
+  static void mustExist(Path file) {
     if (!Files.isRegularFile(file)) {
       throw new BadInput(file + ": there is no such file. Check the name and the folder.");
     }
+  }
+
+  static byte[] bytes(Path file) {
+    mustExist(file);
     try {
       return Files.readAllBytes(file);
     } catch (IOException e) {

@@ -30,4 +30,9 @@ public record DataFolder(Path root) {
   public Path rawFiles() {
     return root.resolve("raw");
   }
+
+  /** Where the raw file with this hash is, if it is kept. */
+  public Path rawFile(String sha256) {
+    return rawFiles().resolve(sha256.substring(0, 2)).resolve(sha256);
+  }
 }

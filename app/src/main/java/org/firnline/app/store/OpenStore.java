@@ -3,6 +3,7 @@ package org.firnline.app.store;
 import com.zaxxer.hikari.HikariDataSource;
 import java.time.Clock;
 import org.firnline.app.store.audit.AuditTrail;
+import org.firnline.app.store.audit.Baseline;
 import org.firnline.app.store.audit.Changes;
 import org.firnline.app.store.audit.Occasions;
 import org.firnline.app.store.database.Databases;
@@ -14,6 +15,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 /** A laboratory opened without its pages, for commands that work and end. */
 public final class OpenStore implements AutoCloseable {
   private final DataFolder folder;
+  private final StoreAddress address;
   private final HikariDataSource source;
   private final JdbcClient database;
   private final Changes changes;
@@ -29,20 +31,29 @@ public final class OpenStore implements AutoCloseable {
    */
   public OpenStore(DataFolder folder, StoreAddress address, Occasions occasions, Clock clock) {
     this.folder = folder;
+    this.address = address;
     this.clock = clock;
     this.source = Databases.open(address);
     this.database = JdbcClient.create(source);
-    this.changes =
-        new Changes(
-            database,
-            new TransactionTemplate(new DataSourceTransactionManager(source)),
-            clock,
-            occasions);
+    TransactionTemplate transactions =
+        new TransactionTemplate(new DataSourceTransactionManager(source));
+    this.changes = new Changes(database, transactions, clock, occasions);
+    Baseline.take(database, transactions, clock);
   }
 
   /** The folder. */
   public DataFolder folder() {
     return folder;
+  }
+
+  /** Where its database is. */
+  public StoreAddress address() {
+    return address;
+  }
+
+  /** Its time and zone. */
+  public Clock clock() {
+    return clock;
   }
 
   /** The pool of connections. */

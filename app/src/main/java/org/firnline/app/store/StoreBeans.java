@@ -1,14 +1,19 @@
 package org.firnline.app.store;
 
+import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import javax.sql.DataSource;
+import org.firnline.app.store.audit.Baseline;
 import org.firnline.app.store.database.Databases;
 import org.firnline.app.store.database.StoreAddress;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.DataSourceTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /** The laboratory that is served: its folder, its clock and its database. */
 @Configuration(proxyBeanMethods = false)
@@ -35,7 +40,12 @@ class StoreBeans {
   }
 
   @Bean(destroyMethod = "close")
-  DataSource dataSource(StoreAddress address) {
-    return Databases.open(address);
+  DataSource dataSource(StoreAddress address, Clock clock) {
+    HikariDataSource source = Databases.open(address);
+    Baseline.take(
+        JdbcClient.create(source),
+        new TransactionTemplate(new DataSourceTransactionManager(source)),
+        clock);
+    return source;
   }
 }

@@ -28,6 +28,7 @@ class TablesTest {
   private static final Map<String, String> NO_RECORDS =
       Map.of(
           "audit", "the audit itself",
+          "series_block", "chained block by block",
           "audit_head", "the audit itself",
           "flyway_schema_history", "which migrations ran");
 

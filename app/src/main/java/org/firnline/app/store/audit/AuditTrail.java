@@ -4,7 +4,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
-import java.util.stream.Stream;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -41,9 +40,19 @@ public class AuditTrail {
         .list();
   }
 
-  /** All entries that a question asks for, oldest first; close the stream. */
-  public Stream<AuditEntry> stream(AuditQuestion question) {
-    return asked(COLUMNS + WANTED + " order by id", question).query(AuditTrail::entry).stream();
+  /**
+   * Entries in the order they were written.
+   *
+   * @param number only those with a greater number
+   * @param most how many at once
+   */
+  public List<AuditEntry> after(long number, int most) {
+    return database
+        .sql(COLUMNS + " where id > :number order by id limit :most")
+        .param("number", number)
+        .param("most", most)
+        .query(AuditTrail::entry)
+        .list();
   }
 
   /** How many entries there are and the hash of the last, as the head has it. */

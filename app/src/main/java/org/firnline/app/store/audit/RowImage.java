@@ -3,7 +3,6 @@ package org.firnline.app.store.audit;
 import java.sql.ResultSet;
 import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
-import java.util.HexFormat;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -86,10 +85,5 @@ record RowImage(Map<String, String> values) {
         .properties()
         .forEach(entry -> values.put(entry.getKey(), entry.getValue().asString()));
     return new RowImage(values);
-  }
-
-  /** Hexadecimal SHA-256 of short texts, for comparing large images cheaply. */
-  static byte[] shortHash(String value) {
-    return HexFormat.of().parseHex(new Digest().add(value).hex().substring(0, 32));
   }
 }

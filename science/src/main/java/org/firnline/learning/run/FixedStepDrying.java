@@ -62,7 +62,7 @@ final class FixedStepDrying {
       double longest = before < FIRST_HOURS_S ? SHORT_STEP_S : LONG_STEP_S;
       int parts = (int) Math.max(1, Math.ceil((mark - before) / longest));
       for (int part = 1; part <= parts && mark > before; part++) {
-        grid.add(before + (mark - before) * part / parts);
+        grid.add(part == parts ? mark : before + (mark - before) * part / parts);
       }
       before = mark;
     }

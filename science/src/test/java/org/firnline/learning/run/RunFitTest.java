@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.firnline.drying.primary.DryingVessel;
@@ -32,7 +33,10 @@ class RunFitTest {
     assertThat(study.bias(Parameter.HEAT_TRANSFER)).isCloseTo(0, within(0.02));
   }
 
-  /** The fast model against the adaptive one of {@code drying.recipe}, a second computation. */
+  /**
+   * The fast model against the adaptive one of {@code drying.recipe}, a second computation: a tenth
+   * of what a thermometer or an end of ice is good for.
+   */
   @Test
   void theFixedStepsFollowTheAdaptiveModel() {
     for (int run = 0; run < 4; run++) {
@@ -47,7 +51,7 @@ class RunFitTest {
               stoppedAtReadings(vessel),
               vessel.mass(),
               vessel.productStart());
-      assertThat(fast[fast.length - 1]).isCloseTo(adaptive.time(), within(3e-4 * adaptive.time()));
+      assertThat(fast[fast.length - 1]).isCloseTo(adaptive.time(), within(1e-3 * adaptive.time()));
       for (int i = 0; i < vessel.readings().size(); i++) {
         double time = vessel.readings().get(i).time();
         double bottom =
@@ -93,7 +97,7 @@ class RunFitTest {
       RunLesson with = learn(whole.end(), 40);
       RunLesson without = learn(Optional.empty(), 12);
       assertThat(without.of(Parameter.HEAT_TRANSFER).spread())
-          .isGreaterThan(4 * with.of(Parameter.HEAT_TRANSFER).spread());
+          .isGreaterThan(3 * with.of(Parameter.HEAT_TRANSFER).spread());
       assertThat(without.endMisfit()).isNaN();
       assertThat(with.endMisfit()).isNotNaN();
     }
@@ -103,8 +107,27 @@ class RunFitTest {
     void earlyReadingsLeaveLevelingToThePrior() {
       RunLesson early = learn(Optional.empty(), 8);
       assertThat(early.of(Parameter.RESISTANCE_LEVELING).isMostlyPrior()).isTrue();
-      assertThat(early.indistinct()).isNotEmpty();
-      assertThat(early.indistinct().get(0).correlation()).isBetween(-1.0, 1.0);
+    }
+
+    @Test
+    void parametersThatMoveTogetherAreNamed() {
+      RunLesson lesson = learn(whole.end(), 40);
+      List<List<Double>> rows = new ArrayList<>();
+      for (int i = 0; i < 5; i++) {
+        rows.add(new ArrayList<>(List.of(0.0, 0.0, 0.0, 0.0, 0.0)));
+      }
+      rows.get(0).set(1, -0.95);
+      rows.get(2).set(3, 0.97);
+      rows.get(0).set(4, 0.5);
+      RunLesson entangled =
+          new RunLesson(
+              lesson.vessel(), lesson.learned(), rows, lesson.residuals(), 0, 0.1, 0, true);
+      assertThat(entangled.indistinct())
+          .containsExactly(
+              new RunLesson.Pair(
+                  Parameter.RESISTANCE_GROWTH, Parameter.RESISTANCE_LEVELING, 0.97),
+              new RunLesson.Pair(
+                  Parameter.HEAT_TRANSFER, Parameter.INITIAL_RESISTANCE, -0.95));
     }
   }
 

@@ -17,7 +17,8 @@ import org.firnline.logs.channel.Series;
  * <p>The pump's start is the last moment at nine tenths of the starting pressure before the chamber
  * first falls below 100 Pa; vacuum lasts from there until the chamber is above 2000 Pa again for
  * good. Gauges are compared over the last tenth of the vacuum, when the load is dry, and over the
- * middle of its first half, when it is not. Common practice, no published source.
+ * middle of its first half, when it is not; a log that ends under vacuum is not compared. Common
+ * practice, no published source.
  */
 public final class CareFigures {
 
@@ -64,7 +65,9 @@ public final class CareFigures {
     int vented = lastBelow(pressure, VENTED_PA);
     pumpDown(points, reached);
     add(points, CareFigure.ULTIMATE_PRESSURE, OptionalDouble.of(quantile(pressure, reached, vented, 0.02)));
-    gauges(points, reached, vented);
+    if (vented < log.time().size() - 1) {
+      gauges(points, reached, vented);
+    }
     return points;
   }
 

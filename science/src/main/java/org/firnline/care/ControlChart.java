@@ -1,7 +1,6 @@
 package org.firnline.care;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,7 +13,7 @@ import java.util.Optional;
  * @param baseline what is usual; from the first runs
  * @param averages the moving average at each point
  * @param reach half the distance between the limits of the average
- * @param change the first lasting change
+ * @param change a change that lasts until now
  */
 public record ControlChart(
     CareFigure figure,
@@ -25,7 +24,7 @@ public record ControlChart(
     Optional<Change> change) {
 
   /** Runs that say what is usual. */
-  private static final int BASELINE_RUNS = 12;
+  private static final int BASELINE_RUNS = 24;
 
   private static final int LEAST_RUNS = 8;
 
@@ -65,14 +64,20 @@ public record ControlChart(
     double floor = SMALLEST_SHARE * Math.abs(found.mean());
     Baseline usual =
         new Baseline(found.mean(), Math.max(floor, found.deviation()), found.count());
+    List<Double> averages = Ewma.USUAL.averages(values, usual.mean());
+    double reach = Ewma.USUAL.reach(usual.deviation());
+    double off = averages.get(averages.size() - 1) - usual.mean();
     return Optional.of(
         new ControlChart(
             figure,
             points,
             usual,
-            Ewma.USUAL.averages(values, usual.mean()),
-            Ewma.USUAL.reach(usual.deviation()),
-            change(figure, points, values, usual)));
+            averages,
+            reach,
+            Math.abs(off) > reach
+                ? change(figure, points, values, usual)
+                    .filter(change -> change.upward() == off > 0)
+                : Optional.empty()));
   }
 
   /** Whether the moving average stands outside its limits now. */
@@ -81,33 +86,41 @@ public record ControlChart(
     return Math.abs(last - baseline.mean()) > reach;
   }
 
+  /**
+   * A change that lasts until now: one sum stands beyond its decision and the moving average agrees.
+   * It began where that sum last left zero. A change that went back again is not told.
+   */
   private static Optional<Change> change(
       CareFigure figure, List<CarePoint> points, List<Double> values, Baseline usual) {
-    Cusum cusum = Cusum.usual(usual.deviation());
+    double ofMean = usual.deviation() / Math.sqrt(usual.count());
+    Cusum textbook = Cusum.usual(usual.deviation());
+    Cusum cusum = new Cusum(textbook.allowance() + ofMean, textbook.decision());
     List<Cusum.Sums> sums = cusum.sums(values, usual.mean());
-    for (int i = 0; i < sums.size(); i++) {
-      boolean upward = sums.get(i).high() > cusum.decision();
-      boolean downward = sums.get(i).low() > cusum.decision();
-      if (upward || downward) {
-        int since = i;
-        while (since > 0 && sum(sums.get(since - 1), upward) > 0) {
-          since--;
-        }
-        double after = 0;
-        List<Double> tail = new ArrayList<>(values.subList(since, values.size()));
-        for (double value : tail) {
-          after += value / tail.size();
-        }
-        return Optional.of(
-            new Change(
-                points.get(since).at(),
-                points.get(i).at(),
-                upward,
-                after - usual.mean(),
-                isWorse(figure, upward)));
-      }
+    int last = sums.size() - 1;
+    boolean upward = sums.get(last).high() > cusum.decision();
+    if (!upward && !(sums.get(last).low() > cusum.decision())) {
+      return Optional.empty();
     }
-    return Optional.empty();
+    int since = last;
+    while (since > 0 && sum(sums.get(since - 1), upward) > 0) {
+      since--;
+    }
+    int seen = since;
+    while (!(sum(sums.get(seen), upward) > cusum.decision())) {
+      seen++;
+    }
+    double mean =
+        values.subList(since, values.size()).stream()
+            .mapToDouble(Double::doubleValue)
+            .average()
+            .orElseThrow();
+    return Optional.of(
+        new Change(
+            points.get(since).at(),
+            points.get(seen).at(),
+            upward,
+            mean - usual.mean(),
+            isWorse(figure, upward)));
   }
 
   private static double sum(Cusum.Sums sums, boolean upward) {

@@ -37,7 +37,9 @@ class CareFiguresTest {
       double pressure =
           second < PUMP_STARTS_S
               ? 100_000
-              : Math.max(8, 100_000 * Math.exp(-RATE * (second - PUMP_STARTS_S)));
+              : second > END_S - 600
+                  ? 100_000
+                  : Math.max(8, 100_000 * Math.exp(-RATE * (second - PUMP_STARTS_S)));
       boolean dry = second > 0.7 * END_S;
       double thermal = pressure > 1000 ? pressure : pressure * (dry ? 1.04 : 1.6);
       rows.add(

@@ -64,7 +64,10 @@ public final class CareFigures {
     }
     int vented = lastBelow(pressure, VENTED_PA);
     pumpDown(points, reached);
-    add(points, CareFigure.ULTIMATE_PRESSURE, OptionalDouble.of(quantile(pressure, reached, vented, 0.02)));
+    add(
+        points,
+        CareFigure.ULTIMATE_PRESSURE,
+        OptionalDouble.of(quantile(pressure, reached, vented, 0.02)));
     if (vented < log.time().size() - 1) {
       gauges(points, reached, vented);
     }
@@ -73,8 +76,7 @@ public final class CareFigures {
 
   private void add(List<CarePoint> points, CareFigure figure, OptionalDouble value) {
     if (value.isPresent() && Double.isFinite(value.getAsDouble())) {
-      points.add(
-          new CarePoint(figure, log.time().instant(0), log.name(), value.getAsDouble()));
+      points.add(new CarePoint(figure, log.time().instant(0), log.name(), value.getAsDouble()));
     }
   }
 
@@ -139,9 +141,7 @@ public final class CareFigures {
       if (value <= level) {
         double high = pressure.value(before);
         double share =
-            row == before || !(high > value)
-                ? 0
-                : Math.log(high / level) / Math.log(high / value);
+            row == before || !(high > value) ? 0 : Math.log(high / level) / Math.log(high / value);
         double start = log.time().elapsed_s(before);
         return start + share * (log.time().elapsed_s(row) - start);
       }

@@ -40,8 +40,7 @@ public record ControlChart(
    * @param size mean since then minus the usual mean, SI
    * @param worse whether it is a change for the worse
    */
-  public record Change(
-      Instant since, Instant seen, boolean upward, double size, boolean worse) {}
+  public record Change(Instant since, Instant seen, boolean upward, double size, boolean worse) {}
 
   public ControlChart {
     points = List.copyOf(points);
@@ -62,8 +61,7 @@ public record ControlChart(
     int first = Math.max(LEAST_RUNS / 2, Math.min(BASELINE_RUNS, values.size() / 2));
     Baseline found = Baseline.of(values, first);
     double floor = SMALLEST_SHARE * Math.abs(found.mean());
-    Baseline usual =
-        new Baseline(found.mean(), Math.max(floor, found.deviation()), found.count());
+    Baseline usual = new Baseline(found.mean(), Math.max(floor, found.deviation()), found.count());
     List<Double> averages = Ewma.USUAL.averages(values, usual.mean());
     double reach = Ewma.USUAL.reach(usual.deviation());
     double off = averages.get(averages.size() - 1) - usual.mean();
@@ -75,8 +73,7 @@ public record ControlChart(
             averages,
             reach,
             Math.abs(off) > reach
-                ? change(figure, points, values, usual)
-                    .filter(change -> change.upward() == off > 0)
+                ? change(figure, points, values, usual).filter(change -> change.upward() == off > 0)
                 : Optional.empty()));
   }
 
@@ -87,8 +84,8 @@ public record ControlChart(
   }
 
   /**
-   * A change that lasts until now: one sum stands beyond its decision and the moving average agrees.
-   * It began where that sum last left zero. A change that went back again is not told.
+   * A change that lasts until now: one sum stands beyond its decision and the moving average
+   * agrees. It began where that sum last left zero. A change that went back again is not told.
    */
   private static Optional<Change> change(
       CareFigure figure, List<CarePoint> points, List<Double> values, Baseline usual) {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Cumulative sums of what lies more than an allowance above, or below, the usual mean: S⁺_t = max(0,
- * S⁺_{t−1} + y_t − mean − K), S⁻ likewise; a change is signaled beyond H. The last time a sum was at
- * zero before the signal estimates when the change began.
+ * Cumulative sums of what lies more than an allowance above, or below, the usual mean: S⁺_t =
+ * max(0, S⁺_{t−1} + y_t − mean − K), S⁻ likewise; a change is signaled beyond H. The last time a
+ * sum was at zero before the signal estimates when the change began.
  *
  * <p>Source: NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.3 (from memory); time of change
  * after Page (1954).

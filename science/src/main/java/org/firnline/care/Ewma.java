@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Exponentially weighted moving average: z_t = λ y_t + (1 − λ) z_{t−1}, z_0 = the usual mean; out of
- * control beyond mean ± k σ √(λ/(2 − λ)).
+ * Exponentially weighted moving average: z_t = λ y_t + (1 − λ) z_{t−1}, z_0 = the usual mean; out
+ * of control beyond mean ± k σ √(λ/(2 − λ)).
  *
  * <p>Source: NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.4 (from memory).
  *

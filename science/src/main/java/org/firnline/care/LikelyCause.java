@@ -12,16 +12,13 @@ import java.util.Set;
  */
 public enum LikelyCause {
   /** Slower down and not so low any more, gauges agree: worn vanes or old oil. */
-  PUMP_WEARS(
-      EnumSet.of(CareFigure.PUMP_DOWN), EnumSet.of(CareFigure.LEAK_RISE)),
+  PUMP_WEARS(EnumSet.of(CareFigure.PUMP_DOWN), EnumSet.of(CareFigure.LEAK_RISE)),
   /** The empty chamber rises faster. */
   LEAK(EnumSet.of(CareFigure.LEAK_RISE), EnumSet.noneOf(CareFigure.class)),
   /** The two gauges part in dry gas. */
-  GAUGE_DRIFTS(
-      EnumSet.of(CareFigure.GAUGE_AGREEMENT), EnumSet.noneOf(CareFigure.class)),
+  GAUGE_DRIFTS(EnumSet.of(CareFigure.GAUGE_AGREEMENT), EnumSet.noneOf(CareFigure.class)),
   /** The collector cools later or less: refrigerant, condenser fan, frost, a hot room. */
-  REFRIGERATION_WEAKENS(
-      EnumSet.of(CareFigure.COLLECTOR_COOLING), EnumSet.noneOf(CareFigure.class)),
+  REFRIGERATION_WEAKENS(EnumSet.of(CareFigure.COLLECTOR_COOLING), EnumSet.noneOf(CareFigure.class)),
   /** The same, seen at its coldest. */
   REFRIGERATION_NOT_SO_COLD(
       EnumSet.of(CareFigure.COLLECTOR_COLDEST), EnumSet.noneOf(CareFigure.class)),
@@ -32,8 +29,7 @@ public enum LikelyCause {
   /** The shelf wanders about its set point. */
   SHELF_CONTROL(EnumSet.of(CareFigure.SHELF_TRACKING), EnumSet.noneOf(CareFigure.class)),
   /** The ratio in vapor changed while the gauges agree when dry. */
-  GAUGE_FOULED(
-      EnumSet.of(CareFigure.VAPOR_RATIO), EnumSet.of(CareFigure.GAUGE_AGREEMENT));
+  GAUGE_FOULED(EnumSet.of(CareFigure.VAPOR_RATIO), EnumSet.of(CareFigure.GAUGE_AGREEMENT));
 
   private final Set<CareFigure> changed;
   private final Set<CareFigure> unchanged;

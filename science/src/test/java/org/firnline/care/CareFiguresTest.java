@@ -95,8 +95,6 @@ class CareFiguresTest {
   void leavesOutWhatTheLogDoesNotShow() {
     assertThat(figures(log(false)))
         .containsOnlyKeys(
-            CareFigure.COLLECTOR_COLDEST,
-            CareFigure.COLLECTOR_COOLING,
-            CareFigure.SHELF_TRACKING);
+            CareFigure.COLLECTOR_COLDEST, CareFigure.COLLECTOR_COOLING, CareFigure.SHELF_TRACKING);
   }
 }

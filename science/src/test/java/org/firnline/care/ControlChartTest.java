@@ -73,8 +73,7 @@ class ControlChartTest {
   private static List<CarePoint> points(CareFigure figure, double... values) {
     List<CarePoint> points = new ArrayList<>();
     for (int i = 0; i < values.length; i++) {
-      points.add(
-          new CarePoint(figure, START.plus(Duration.ofDays(7L * i)), "run " + i, values[i]));
+      points.add(new CarePoint(figure, START.plus(Duration.ofDays(7L * i)), "run " + i, values[i]));
     }
     return points;
   }
@@ -95,8 +94,7 @@ class ControlChartTest {
     @Test
     void withItsDateWithinThreeRuns() {
       ControlChart chart =
-          ControlChart.of(
-                  CareFigure.PUMP_DOWN, points(CareFigure.PUMP_DOWN, rising(60, 40, 15)))
+          ControlChart.of(CareFigure.PUMP_DOWN, points(CareFigure.PUMP_DOWN, rising(60, 40, 15)))
               .orElseThrow();
       ControlChart.Change change = chart.change().orElseThrow();
       long since = Duration.between(START, change.since()).toDays() / 7;
@@ -111,8 +109,7 @@ class ControlChartTest {
     @Test
     void andAQuietDryerHasNone() {
       ControlChart chart =
-          ControlChart.of(
-                  CareFigure.PUMP_DOWN, points(CareFigure.PUMP_DOWN, rising(60, 60, 15)))
+          ControlChart.of(CareFigure.PUMP_DOWN, points(CareFigure.PUMP_DOWN, rising(60, 60, 15)))
               .orElseThrow();
       assertThat(chart.change()).isEmpty();
       assertThat(chart.isOutNow()).isFalse();
@@ -121,8 +118,7 @@ class ControlChartTest {
     @Test
     void aFasterPumpIsNoChangeForTheWorse() {
       ControlChart chart =
-          ControlChart.of(
-                  CareFigure.PUMP_DOWN, points(CareFigure.PUMP_DOWN, rising(60, 40, -15)))
+          ControlChart.of(CareFigure.PUMP_DOWN, points(CareFigure.PUMP_DOWN, rising(60, 40, -15)))
               .orElseThrow();
       assertThat(chart.change().orElseThrow().worse()).isFalse();
     }
@@ -130,8 +126,7 @@ class ControlChartTest {
 
   @Test
   void aFewRunsSayNothingYet() {
-    assertThat(
-            ControlChart.of(CareFigure.PUMP_DOWN, points(CareFigure.PUMP_DOWN, rising(7, 9, 1))))
+    assertThat(ControlChart.of(CareFigure.PUMP_DOWN, points(CareFigure.PUMP_DOWN, rising(7, 9, 1))))
         .isEmpty();
   }
 
@@ -180,8 +175,7 @@ class ControlChartTest {
           .isThrownBy(() -> new CareTask("oil", Optional.empty(), Optional.empty(), 0))
           .withMessageContaining("oil");
       assertThatIllegalArgumentException()
-          .isThrownBy(
-              () -> new CareTask("oil", Optional.empty(), Optional.of(Duration.ZERO), 0));
+          .isThrownBy(() -> new CareTask("oil", Optional.empty(), Optional.of(Duration.ZERO), 0));
     }
   }
 

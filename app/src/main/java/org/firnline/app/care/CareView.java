@@ -42,11 +42,7 @@ record CareView(List<Dryer> dryers, List<Share> shares) {
    * @param picture its course
    */
   record Trend(
-      String name,
-      String standing,
-      Optional<String> change,
-      boolean worse,
-      TrendPicture picture) {}
+      String name, String standing, Optional<String> change, boolean worse, TrendPicture picture) {}
 
   /** Something to be done. */
   record Due(String state, String word, String name, String when) {}

@@ -33,12 +33,7 @@ class CareViews {
   private final Clock clock;
 
   CareViews(
-      KeptDryers dryers,
-      KeptCare care,
-      KeptUse use,
-      FiguresOfRuns runs,
-      Shown shown,
-      Clock clock) {
+      KeptDryers dryers, KeptCare care, KeptUse use, FiguresOfRuns runs, Shown shown, Clock clock) {
     this.dryers = dryers;
     this.care = care;
     this.use = use;
@@ -52,8 +47,7 @@ class CareViews {
     runs.keepNewOnes();
     List<KeptUse.Use> all = use.list();
     return new CareView(
-        dryers.list().stream().map(dryer -> dryer(dryer, all, words)).toList(),
-        shares(all, words));
+        dryers.list().stream().map(dryer -> dryer(dryer, all, words)).toList(), shares(all, words));
   }
 
   private CareView.Dryer dryer(KeptDryer dryer, List<KeptUse.Use> all, Words words) {

@@ -35,8 +35,7 @@ public record TrendPicture(
       least = Math.min(least, point.value());
       most = Math.max(most, point.value());
     }
-    Frame frame =
-        new Frame(points.get(0).at(), points.get(points.size() - 1).at(), least, most);
+    Frame frame = new Frame(points.get(0).at(), points.get(points.size() - 1).at(), least, most);
     StringBuilder dots = new StringBuilder();
     StringBuilder line = new StringBuilder();
     for (int i = 0; i < points.size(); i++) {

@@ -79,7 +79,14 @@ class TwoYears {
   }
 
   private void keep(
-      Random chance, int dryer, long id, int run, Instant at, CareFigure figure, double usual, double scatter) {
+      Random chance,
+      int dryer,
+      long id,
+      int run,
+      Instant at,
+      CareFigure figure,
+      double usual,
+      double scatter) {
     double value = usual * (1 + scatter * chance.nextGaussian());
     care.keep(id, key(dryer, run), new CarePoint(figure, at, title(dryer, run), value));
   }

@@ -7,11 +7,13 @@ import org.firnline.numerics.Fit;
 import org.firnline.numerics.LeastSquares;
 
 /**
- * The pace of secondary drying from moisture results: dC/dt = −k (C − C_eq), k = k_r exp(−E_a/R (1/T −
- * 1/T_r)). Closed form over straight lines of temperature: ln of what is left is minus ∫k dt.
+ * The pace of secondary drying from moisture results: dC/dt = −k (C − C_eq), k = k_r exp(−E_a/R
+ * (1/T − 1/T_r)). Closed form over straight lines of temperature: ln of what is left is minus ∫k
+ * dt.
  *
- * <p>With results at one temperature only the pace there is known; then E_a is held at its prior and
- * said to be. The start moisture may be learned when a result right after the ice went is given.
+ * <p>With results at one temperature only the pace there is known; then E_a is held at its prior
+ * and said to be. The start moisture may be learned when a result right after the ice went is
+ * given.
  *
  * <p>Source: first-order desorption, Pikal et al., Int. J. Pharm. 60, 203 (1990) (from memory);
  * equations in docs/science.md, section 7.
@@ -114,14 +116,16 @@ public final class DesorptionFit {
 
   /** The moisture that {@code kinetics} leave after {@code course}. */
   public static double moisture(
-      double rate, double activation, double start, double equilibrium,
+      double rate,
+      double activation,
+      double start,
+      double equilibrium,
       List<MoistureResult.Warmth> course) {
     return equilibrium + (start - equilibrium) * Math.exp(-paced(rate, activation, course));
   }
 
   /** Parameters count in standard deviations of the belief, from its best values. */
-  private static double[] whitened(
-      List<MoistureResult> results, Belief belief, double[] point) {
+  private static double[] whitened(List<MoistureResult> results, Belief belief, double[] point) {
     double rate = belief.rate() * Math.exp(belief.rateSpread() * point[0]);
     double activation = belief.activation() + belief.activationSpread() * point[1];
     double[] whitened = new double[results.size() + 3];
@@ -142,8 +146,7 @@ public final class DesorptionFit {
   }
 
   /** ∫ k dt by Simpson's rule on each straight line of temperature. */
-  private static double paced(
-      double rate, double activation, List<MoistureResult.Warmth> course) {
+  private static double paced(double rate, double activation, List<MoistureResult.Warmth> course) {
     double sum = 0;
     for (int i = 1; i < course.size(); i++) {
       MoistureResult.Warmth from = course.get(i - 1);
@@ -151,8 +154,7 @@ public final class DesorptionFit {
       double part = (to.time() - from.time()) / PARTS;
       for (int j = 0; j <= PARTS; j++) {
         double share = (double) j / PARTS;
-        double temperature =
-            from.temperature() + share * (to.temperature() - from.temperature());
+        double temperature = from.temperature() + share * (to.temperature() - from.temperature());
         double weight = j == 0 || j == PARTS ? 1 : j % 2 == 1 ? 4 : 2;
         sum +=
             weight

@@ -24,7 +24,14 @@ public record MoistureResult(String name, double moisture, double error, List<Wa
     course = List.copyOf(course);
     if (!(moisture >= 0) || !(error > 0) || course.size() < 2) {
       throw new IllegalArgumentException(
-          "moisture of " + name + ": " + moisture + " ± " + error + " over " + course.size()
+          "moisture of "
+              + name
+              + ": "
+              + moisture
+              + " ± "
+              + error
+              + " over "
+              + course.size()
               + " temperatures; needs 0 or more, a positive error and at least two temperatures");
     }
   }
@@ -38,7 +45,6 @@ public record MoistureResult(String name, double moisture, double error, List<Wa
    */
   public static MoistureResult ofLoss(
       String name, double dried, double dry, double ofWeighing, List<Warmth> course) {
-    return new MoistureResult(
-        name, Math.max(0, (dried - dry) / dry), ofWeighing / dry, course);
+    return new MoistureResult(name, Math.max(0, (dried - dry) / dry), ofWeighing / dry, course);
   }
 }

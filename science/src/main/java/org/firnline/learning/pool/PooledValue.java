@@ -8,22 +8,22 @@ import java.util.List;
  * value, the true values scatter about a common one. DerSimonian and Laird's estimate of that
  * scatter; each group's value is then drawn toward the common one by how little its own data say.
  *
- * <p>Common value: weights 1/(s_i² + τ²). τ² = max(0, (Q − (k − 1))/(Σw − Σw²/Σw)) with w = 1/s_i² and
- * Q = Σ w (y_i − ȳ_w)². Drawn values: (y_i/s_i² + μ/τ²)/(1/s_i² + 1/τ²).
+ * <p>Common value: weights 1/(s_i² + τ²). τ² = max(0, (Q − (k − 1))/(Σw − Σw²/Σw)) with w = 1/s_i²
+ * and Q = Σ w (y_i − ȳ_w)². Drawn values: (y_i/s_i² + μ/τ²)/(1/s_i² + 1/τ²).
  *
  * <p>Valid: a quantity that may be added, such as a logarithm of a positive one. With fewer than
  * three groups τ is hardly known.
  *
- * <p>Source: DerSimonian &amp; Laird, Control. Clin. Trials 7, 177 (1986) (from memory); shrinkage of
- * the normal hierarchical model, Gelman et al., Bayesian Data Analysis, section 5.4 (from memory).
+ * <p>Source: DerSimonian &amp; Laird, Control. Clin. Trials 7, 177 (1986) (from memory); shrinkage
+ * of the normal hierarchical model, Gelman et al., Bayesian Data Analysis, section 5.4 (from
+ * memory).
  *
  * @param common μ
  * @param commonError standard error of μ
  * @param between τ: standard deviation of true values from group to group; 0 or more
  * @param groups each group drawn toward the common value, in the order given
  */
-public record PooledValue(
-    double common, double commonError, double between, List<Drawn> groups) {
+public record PooledValue(double common, double commonError, double between, List<Drawn> groups) {
 
   /**
    * One group's own result.

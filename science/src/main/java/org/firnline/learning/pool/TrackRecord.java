@@ -65,8 +65,7 @@ public record TrackRecord(List<Entry> entries) {
       held += entry.held() ? 1 : 0;
       int count = running.size() + 1;
       running.add(
-          new Running(
-              entry.run(), sum / count, Math.sqrt(squares / count), (double) held / count));
+          new Running(entry.run(), sum / count, Math.sqrt(squares / count), (double) held / count));
     }
     return List.copyOf(running);
   }

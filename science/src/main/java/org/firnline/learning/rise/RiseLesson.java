@@ -29,10 +29,7 @@ import org.firnline.matter.WagnerEtAl2011Ice;
  * @param cautions why it may not be trusted
  */
 public record RiseLesson(
-    RiseEstimate estimate,
-    double icePressure,
-    double icePressureSpread,
-    Set<Caution> cautions) {
+    RiseEstimate estimate, double icePressure, double icePressureSpread, Set<Caution> cautions) {
 
   /** Why a test may not be trusted. */
   public enum Caution {
@@ -77,8 +74,7 @@ public record RiseLesson(
     var ice = new WagnerEtAl2011Ice();
     Estimate front = estimate.frontTemperature();
     double pressure = ice.pressure(front.best());
-    double spread =
-        (ice.pressure(front.shifted(1)) - ice.pressure(front.shifted(-1))) / 2;
+    double spread = (ice.pressure(front.shifted(1)) - ice.pressure(front.shifted(-1))) / 2;
     Set<Caution> cautions = EnumSet.noneOf(Caution.class);
     addProgress(cautions, dried);
     double rate = setup.fillingRate(estimate.resistance().best());

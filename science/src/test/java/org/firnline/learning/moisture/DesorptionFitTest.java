@@ -19,15 +19,14 @@ class DesorptionFitTest {
   private static List<MoistureResult.Warmth> course(double... timesAndTemperatures) {
     List<MoistureResult.Warmth> course = new ArrayList<>();
     for (int i = 0; i < timesAndTemperatures.length; i += 2) {
-      course.add(
-          new MoistureResult.Warmth(timesAndTemperatures[i], timesAndTemperatures[i + 1]));
+      course.add(new MoistureResult.Warmth(timesAndTemperatures[i], timesAndTemperatures[i + 1]));
     }
     return course;
   }
 
   /**
-   * Worked examples with E_a 40 kJ/mol, k(20 °C) 5e-5 1/s, C_eq 0.3 % (derived independently): 8 % to
-   * 1 % at 40 °C takes 4.6705 h; a ramp from −20 to 40 °C in 5 h leaves 3.8911 %.
+   * Worked examples with E_a 40 kJ/mol, k(20 °C) 5e-5 1/s, C_eq 0.3 % (derived independently): 8 %
+   * to 1 % at 40 °C takes 4.6705 h; a ramp from −20 to 40 °C in 5 h leaves 3.8911 %.
    */
   @Nested
   class WorkedExamples {
@@ -136,8 +135,7 @@ class DesorptionFitTest {
       assertThat(
               WaterBalance.of(kilograms(1, 0.003), kilograms(0.5, 0.003), kilograms(0.6, 0.001))
                   .verdicts())
-          .containsExactly(
-              WaterBalance.Verdict.PRODUCT_WET, WaterBalance.Verdict.WATER_TOO_MUCH);
+          .containsExactly(WaterBalance.Verdict.PRODUCT_WET, WaterBalance.Verdict.WATER_TOO_MUCH);
     }
   }
 }

@@ -20,9 +20,9 @@ class PooledValueTest {
   }
 
   /**
-   * Thirteen vaccine trials, log relative risks and variances (Colditz et al., JAMA 271, 698 (1994),
-   * as used throughout the literature on pooling); DerSimonian and Laird: τ² = 0.3088, μ = −0.7141,
-   * standard error 0.1787. All from memory.
+   * Thirteen vaccine trials, log relative risks and variances (Colditz et al., JAMA 271, 698
+   * (1994), as used throughout the literature on pooling); DerSimonian and Laird: τ² = 0.3088, μ =
+   * −0.7141, standard error 0.1787. All from memory.
    */
   @Test
   void meetsAPublishedWorkedExample() {
@@ -65,8 +65,7 @@ class PooledValueTest {
   @Nested
   class Shrinkage {
 
-    private final List<PooledValue.Group> two =
-        groups(new double[] {10, 20}, new double[] {1, 3});
+    private final List<PooledValue.Group> two = groups(new double[] {10, 20}, new double[] {1, 3});
 
     /** τ = 3: own share of the second is 9/(9 + 9) = ½, so it lies half way to the common value. */
     @Test
@@ -115,7 +114,9 @@ class PooledValueTest {
     assertThat(running.get(2).meanError()).isCloseTo(0.2 / 3, within(1e-12));
     assertThat(running.get(2).typicalError())
         .isCloseTo(Math.sqrt((0.01 + 0.01 + 0.04) / 3), within(1e-12));
-    assertThat(running).extracting(TrackRecord.Running::coverage).containsExactly(1.0, 0.5, 1.0 / 3);
+    assertThat(running)
+        .extracting(TrackRecord.Running::coverage)
+        .containsExactly(1.0, 0.5, 1.0 / 3);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new TrackRecord.Entry("d", 100, 110, 120, 100))
         .withMessageContaining("d:");

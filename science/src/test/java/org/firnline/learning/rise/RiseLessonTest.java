@@ -31,13 +31,12 @@ class RiseLessonTest {
   }
 
   /**
-   * Worked example (derived): V 0.100 m3, 200 vials of 3.142e-4 m2, 258.15 K, P₀ 8 Pa, k 0.49913 1/s
-   * and P_i 24.898 Pa must give T_s −34.00 °C and R_p 1.5e5 m/s.
+   * Worked example (derived): V 0.100 m3, 200 vials of 3.142e-4 m2, 258.15 K, P₀ 8 Pa, k 0.49913
+   * 1/s and P_i 24.898 Pa must give T_s −34.00 °C and R_p 1.5e5 m/s.
    */
   @Test
   void recoversTheWorkedExample() {
-    RiseLesson lesson =
-        RiseLesson.of(SETUP, samples(0, 25), leak(0, 0), 0.2, "A").orElseThrow();
+    RiseLesson lesson = RiseLesson.of(SETUP, samples(0, 25), leak(0, 0), 0.2, "A").orElseThrow();
     assertThat(lesson.estimate().frontTemperature().best()).isCloseTo(239.15, within(0.005));
     assertThat(lesson.estimate().resistance().best()).isCloseTo(1.5e5, within(1e-4 * 1.5e5));
     assertThat(lesson.icePressure()).isCloseTo(END, within(1e-3));
@@ -55,8 +54,7 @@ class RiseLessonTest {
 
   @Test
   void theDoubtAboutTheLeakIsCarried() {
-    RiseLesson lesson =
-        RiseLesson.of(SETUP, samples(0, 25), leak(0, 0.2), 0.2, "D").orElseThrow();
+    RiseLesson lesson = RiseLesson.of(SETUP, samples(0, 25), leak(0, 0.2), 0.2, "D").orElseThrow();
     assertThat(lesson.icePressureSpread()).isCloseTo(0.2 / RATE, within(0.02 * 0.2 / RATE));
     assertThat(lesson.cautions()).containsExactly(RiseLesson.Caution.LEAK_DECIDES);
   }

@@ -7,8 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import org.firnline.drying.cycle.BoundWater;
 import org.firnline.drying.cycle.CycleCsv;
 import org.firnline.drying.cycle.CycleDryer;
 import org.firnline.drying.cycle.CycleLogger;
@@ -23,6 +23,7 @@ import org.firnline.drying.primary.DryingVessel;
 import org.firnline.drying.primary.ShelfHeat;
 import org.firnline.drying.primary.Slab;
 import org.firnline.drying.recipe.ThermalMass;
+import org.firnline.drying.secondary.Desorption;
 import org.firnline.evidence.Estimate;
 import org.firnline.evidence.Provenance;
 import org.firnline.lab.CakeResistance;
@@ -68,14 +69,13 @@ class ProbedVesselsTest {
 
   private static CycleVessel vessel(double count, double heat) {
     Slab slab = Slab.of(SOLUTION, 3e-6, VIAL.innerArea(), VIAL.outerArea());
-    return new CycleVessel(
-        count,
-        slab,
-        new DryingVessel(slab, CAKE.times(CAKE_FACTOR), 0),
-        ShelfHeat.of(VIAL.heatTransfer().times(heat)),
-        new ThermalMass(2.2, 5.5),
-        Optional.of(new CycleVessel.Freezing(263, 272.15, 12.2)),
-        new CycleVessel.Desorption(670.179127262, 40_000, 0.003, 0.2, 1.53e-4));
+    return CycleVessel.of(
+            count,
+            new DryingVessel(slab, CAKE.times(CAKE_FACTOR), 0),
+            ShelfHeat.of(VIAL.heatTransfer().times(heat)),
+            new ThermalMass(2.2, 5.5))
+        .freezing(new CycleVessel.Freezing(263, CycleVessel.DILUTE_FREEZING_POINT, 12.2))
+        .holding(BoundWater.of(new Desorption(670.179127262, 40_000, 0.003), 0.2, 1.53e-4));
   }
 
   private static Log log(Incident... incidents) {

@@ -124,10 +124,8 @@ class RunFitTest {
               lesson.vessel(), lesson.learned(), rows, lesson.residuals(), 0, 0.1, 0, true);
       assertThat(entangled.indistinct())
           .containsExactly(
-              new RunLesson.Pair(
-                  Parameter.RESISTANCE_GROWTH, Parameter.RESISTANCE_LEVELING, 0.97),
-              new RunLesson.Pair(
-                  Parameter.HEAT_TRANSFER, Parameter.INITIAL_RESISTANCE, -0.95));
+              new RunLesson.Pair(Parameter.RESISTANCE_GROWTH, Parameter.RESISTANCE_LEVELING, 0.97),
+              new RunLesson.Pair(Parameter.HEAT_TRANSFER, Parameter.INITIAL_RESISTANCE, -0.95));
     }
   }
 

@@ -42,8 +42,7 @@ class HistoryPage {
     return "library/predictions";
   }
 
-  private HistoryView.Product product(
-      String name, List<KeptUse.Prediction> runs, Words words) {
+  private HistoryView.Product product(String name, List<KeptUse.Prediction> runs, Words words) {
     TrackRecord record =
         new TrackRecord(
             runs.stream()

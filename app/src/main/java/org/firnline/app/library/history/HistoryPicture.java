@@ -44,8 +44,7 @@ final class HistoryPicture {
               Math.round(10 * y(time, top)) / 10.0,
               Figures.decimals(time / HOUR_S, 0) + "\u202fh"));
     }
-    return new HistoryView.Picture(
-        bands.toString(), actual.toString(), recipe.toString(), ticks);
+    return new HistoryView.Picture(bands.toString(), actual.toString(), recipe.toString(), ticks);
   }
 
   private static double y(double time_s, double top_s) {

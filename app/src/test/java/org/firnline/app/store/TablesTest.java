@@ -29,6 +29,7 @@ class TablesTest {
       Map.of(
           "audit", "the audit itself",
           "audit_head", "the audit itself",
+          "care_figure", "computed from a log and computed again at will",
           "flyway_schema_history", "which migrations ran");
 
   @TempDir Path root;

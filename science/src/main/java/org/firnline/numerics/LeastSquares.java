@@ -54,6 +54,17 @@ public final class LeastSquares {
    * @param sizes typical size of each parameter; positive
    */
   public static Fit fit(Model model, double[] observations, double[] start, double[] sizes) {
+    return fit(model, observations, start, sizes, TOLERANCE);
+  }
+
+  /**
+   * The same for a model that is dear or itself only so accurate.
+   *
+   * @param tolerance relative change of parameters and sum of squares at which the search ends;
+   *     positive
+   */
+  public static Fit fit(
+      Model model, double[] observations, double[] start, double[] sizes, double tolerance) {
     double[] scaledStart = new double[start.length];
     for (int i = 0; i < start.length; i++) {
       scaledStart[i] = start[i] / sizes[i];
@@ -61,19 +72,20 @@ public final class LeastSquares {
     Scaled scaled = new Scaled(model, observations, sizes);
     boolean converged = true;
     try {
-      optimize(scaled, observations, scaledStart);
+      optimize(scaled, observations, scaledStart, tolerance);
     } catch (MathIllegalStateException unfinished) {
       converged = false;
     }
     return result(scaled, converged, sizes);
   }
 
-  private static void optimize(Scaled scaled, double[] observations, double[] start) {
+  private static void optimize(
+      Scaled scaled, double[] observations, double[] start, double tolerance) {
     new LevenbergMarquardtOptimizer()
         .withInitialStepBoundFactor(FIRST_STEP)
-        .withCostRelativeTolerance(TOLERANCE)
-        .withParameterRelativeTolerance(TOLERANCE)
-        .withOrthoTolerance(TOLERANCE)
+        .withCostRelativeTolerance(tolerance)
+        .withParameterRelativeTolerance(tolerance)
+        .withOrthoTolerance(tolerance)
         .optimize(
             new LeastSquaresBuilder()
                 .start(start)

@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
       PlanCommand.class,
       ReviewCommand.class,
       LearnCommand.class,
+      CareCommand.class,
       SolveCommand.class,
       ExplainCommand.class,
       VerifyCommand.class,

@@ -12,7 +12,7 @@ import picocli.CommandLine.Spec;
     description =
         "Turns small tests and runs into values of the dryer, the vessel and the product.",
     synopsisSubcommandLabel = "WHAT",
-    subcommands = {LearnIceRunCommand.class})
+    subcommands = {LearnIceRunCommand.class, LearnRunCommand.class})
 final class LearnCommand implements Runnable {
   @Spec private CommandSpec spec = CommandSpec.create();
 

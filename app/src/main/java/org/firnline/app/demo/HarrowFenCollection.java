@@ -41,6 +41,7 @@ public class HarrowFenCollection {
   private final KeptRuns runs;
   private final RawFiles files;
   private final ReviewedRuns reviewed;
+  private final TwoYears years;
   private final Clock clock;
 
   HarrowFenCollection(
@@ -50,6 +51,7 @@ public class HarrowFenCollection {
       KeptRuns runs,
       RawFiles files,
       ReviewedRuns reviewed,
+      TwoYears years,
       Clock clock) {
     this.places = places;
     this.dryers = dryers;
@@ -57,6 +59,7 @@ public class HarrowFenCollection {
     this.runs = runs;
     this.files = files;
     this.reviewed = reviewed;
+    this.years = years;
     this.clock = clock;
   }
 
@@ -99,6 +102,7 @@ public class HarrowFenCollection {
         "sedge-seed.csv",
         RecentLog.endingOn(bytes("log02-decimal-comma.csv"), today.minusDays(LAST_WEEK)));
     runs.list().forEach(reviewed::review);
+    years.fill(now);
   }
 
   private long plan(String name) {

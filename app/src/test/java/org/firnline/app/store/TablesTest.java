@@ -30,6 +30,7 @@ class TablesTest {
           "audit", "the audit itself",
           "series_block", "chained block by block",
           "audit_head", "the audit itself",
+          "care_figure", "computed from a log and computed again at will",
           "flyway_schema_history", "which migrations ran");
 
   @TempDir Path root;

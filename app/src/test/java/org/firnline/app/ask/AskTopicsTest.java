@@ -71,7 +71,7 @@ class AskTopicsTest {
       value = {
         "layer | fill=100 mL | PASS",
         "layer | fill=300 mL | WATCH",
-        "layer | flask=3 L; fill=1400 mL | STOP",
+        "layer | flask=5 L; fill=2200 mL | STOP",
         "layer | vessel=vial; fill=3 mL | PASS",
         "layer | vessel=vial; fill=5 mL | WATCH",
         "layer | vessel=vial; fill=9 mL; size=10R | STOP",

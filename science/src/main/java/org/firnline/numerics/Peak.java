@@ -12,30 +12,48 @@ import org.hipparchus.optim.univariate.UnivariatePointValuePair;
 public final class Peak {
 
   private static final int SAMPLES = 33;
+
+  /** A function that rises this far, as a share of the first or last interval, peaks inside it. */
+  private static final double JUST_INSIDE = 1e-3;
+
   private static final int MOST_EVALUATIONS = 200;
 
   private Peak() {}
 
   /**
-   * The greatest value of {@code function} on [{@code low}, {@code high}]: sampled evenly, then
-   * refined around the best sample. A peak narrower than a thirty-second of the interval may be
-   * missed.
+   * The greatest value of {@code function} on [{@code low}, {@code high}]: sampled at points that
+   * crowd towards both ends, where a front changes fastest, then refined around the best of them. A
+   * peak in the middle that is narrower than a twentieth of the interval may be missed.
    */
   public static double of(DoubleUnaryOperator function, double low, double high) {
-    double step = (high - low) / (SAMPLES - 1);
     int best = 0;
     double greatest = Double.NEGATIVE_INFINITY;
     for (int sample = 0; sample < SAMPLES; sample++) {
-      double value = function.applyAsDouble(sample == SAMPLES - 1 ? high : low + sample * step);
+      double value = function.applyAsDouble(sample(sample, low, high));
       if (value > greatest) {
         greatest = value;
         best = sample;
       }
     }
-    if (best == 0 || best == SAMPLES - 1) {
+    double before = sample(Math.max(0, best - 1), low, high);
+    double after = sample(Math.min(SAMPLES - 1, best + 1), low, high);
+    if ((best == 0 || best == SAMPLES - 1) && !turnsInside(function, before, after, greatest)) {
       return greatest;
     }
-    return Math.max(greatest, refine(function, low + (best - 1) * step, low + (best + 1) * step));
+    return Math.max(greatest, refine(function, before, after));
+  }
+
+  /** Point number {@code sample}, the ends exactly. */
+  private static double sample(int sample, double low, double high) {
+    double share = (1 - Math.cos(Math.PI * sample / (SAMPLES - 1))) / 2;
+    return sample == SAMPLES - 1 ? high : low + (high - low) * share;
+  }
+
+  private static boolean turnsInside(
+      DoubleUnaryOperator function, double before, double after, double atEnd) {
+    double step = JUST_INSIDE * (after - before);
+    return Math.max(function.applyAsDouble(before + step), function.applyAsDouble(after - step))
+        > atEnd;
   }
 
   /** Where {@code function}, which has one peak on the interval, is greatest. */

@@ -29,8 +29,7 @@ class AskViews {
     List<Link> links =
         AskTopics.all().stream()
             .map(
-                other ->
-                    new Link(other.key(), words.title(other), other.key().equals(topic.key())))
+                other -> new Link(other.key(), words.title(other), other.key().equals(topic.key())))
             .toList();
     Optional<Answer> answer = Optional.empty();
     Optional<String> refusal = Optional.empty();

@@ -40,7 +40,8 @@ final class BarPictures {
             Quantities.words(hours * HOUR_S, QuantityKind.TIME));
       }
       drawing.line("axis", LEFT, 70, RIGHT, 70);
-      drawing.box("band", at(time.low() / longest), 32, at(end / longest) - at(time.low() / longest), 28);
+      drawing.box(
+          "band", at(time.low() / longest), 32, at(end / longest) - at(time.low() / longest), 28);
       if (Double.isFinite(time.best())) {
         double best = at(time.best() / longest);
         drawing.line("best", best, 26, best, 66);
@@ -133,7 +134,8 @@ final class BarPictures {
       share(drawing, words.say("ask.picture.rate"), fit.rateShare(), longest, 88);
       double full = at(1 / longest);
       drawing.line("limit", full, 22, full, 124);
-      drawing.text("tick", Math.min(full, RIGHT - 30), 142, "middle", words.say("ask.picture.full"));
+      drawing.text(
+          "tick", Math.min(full, RIGHT - 30), 142, "middle", words.say("ask.picture.full"));
       return drawing.svg();
     };
   }
@@ -142,7 +144,6 @@ final class BarPictures {
     drawing.text("label", LEFT, y - 6, "start", name);
     drawing.box("empty", LEFT, y, at(1 / longest) - LEFT, 26);
     drawing.box(share > 1 ? "too-much" : "filled", LEFT, y, at(share / longest) - LEFT, 26);
-    drawing.text(
-        "figure", RIGHT, y - 6, "end", Quantities.words(share, QuantityKind.FRACTION));
+    drawing.text("figure", RIGHT, y - 6, "end", Quantities.words(share, QuantityKind.FRACTION));
   }
 }

@@ -52,9 +52,7 @@ final class CollectorTopic implements AskTopic {
     boolean amount = fit.capacityShare() >= fit.rateShare();
     Verdict verdict = amount ? fit.amountVerdict() : fit.rateVerdict();
     String advice =
-        verdict == Verdict.PASS
-            ? "pass"
-            : (amount ? "amount-" : "rate-") + Drawing.style(verdict);
+        verdict == Verdict.PASS ? "pass" : (amount ? "amount-" : "rate-") + Drawing.style(verdict);
     return new AskAnswer(
         verdict,
         List.of(

@@ -38,8 +38,7 @@ final class CurvePicture {
       drawing.path("curve", curve(warming, end, low, high));
       drawing.line("axis", LEFT, BOTTOM, RIGHT, BOTTOM).line("axis", LEFT, TOP, LEFT, BOTTOM);
       drawing.text("tick", LEFT, BOTTOM + 20, "start", "0");
-      drawing.text(
-          "tick", RIGHT, BOTTOM + 20, "end", Quantities.words(end, QuantityKind.TIME));
+      drawing.text("tick", RIGHT, BOTTOM + 20, "end", Quantities.words(end, QuantityKind.TIME));
       drawing.text("label", LEFT, 14, "start", words.say("ask.picture.critical"));
       return drawing.svg();
     };

@@ -50,11 +50,8 @@ final class FailureTopic implements AskTopic {
             values.number("warm"));
     Band time = warming.time_s();
     Verdict verdict =
-        time.best() <= 0
-            ? Verdict.STOP
-            : time.low() < SOON_S ? Verdict.WATCH : Verdict.PASS;
-    String advice =
-        Double.isInfinite(time.best()) ? "never" : "failure-" + Drawing.style(verdict);
+        time.best() <= 0 ? Verdict.STOP : time.low() < SOON_S ? Verdict.WATCH : Verdict.PASS;
+    String advice = Double.isInfinite(time.best()) ? "never" : "failure-" + Drawing.style(verdict);
     return new AskAnswer(
         verdict,
         List.of(new AskFigure("time", time, QuantityKind.TIME)),

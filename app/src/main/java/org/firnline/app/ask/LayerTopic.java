@@ -36,8 +36,7 @@ final class LayerTopic implements AskTopic {
 
   @Override
   public AskAnswer answer(AskValues values) {
-    AskVessel vessel =
-        new AskVessel(values, Solution.typical(DENSITY, values.number("solids")));
+    AskVessel vessel = new AskVessel(values, Solution.typical(DENSITY, values.number("solids")));
     return switch (values.text("vessel")) {
       case FLASK -> flask(vessel.flask(values.number("wall")));
       case AskVessel.TRAY -> tray(vessel.layer(), values);

@@ -37,8 +37,7 @@ final class PressureTopic implements AskTopic {
             pressure("usualHigh", reach.usualHigh_Pa()),
             pressure("productIce", reach.productIce_Pa()),
             pressure("collectorFloor", reach.floor_Pa()),
-            AskFigure.exact(
-                "coldestDrying", reach.coldestDrying_K(), QuantityKind.TEMPERATURE),
+            AskFigure.exact("coldestDrying", reach.coldestDrying_K(), QuantityKind.TEMPERATURE),
             AskFigure.exact("colder", reach.colder_K(), QuantityKind.TEMPERATURE_DIFFERENCE)),
         Drawing.style(finding),
         List.of(

@@ -80,7 +80,8 @@ final class AskCommand implements Runnable {
     input.standards().entrySet().stream()
         .filter(entry -> !entry.getKey().isEmpty())
         .sorted(Map.Entry.comparingByKey())
-        .forEach(entry -> text.append(", ").append(entry.getKey()).append(' ').append(entry.getValue()));
+        .forEach(
+            entry -> text.append(", ").append(entry.getKey()).append(' ').append(entry.getValue()));
     return text.toString();
   }
 
@@ -104,7 +105,8 @@ final class AskCommand implements Runnable {
     public Integer call() {
       Map<String, String> typed = new HashMap<>();
       for (AskInput input : topic.inputs()) {
-        String given = spec.commandLine().getParseResult().matchedOptionValue("--" + input.key(), "");
+        String given =
+            spec.commandLine().getParseResult().matchedOptionValue("--" + input.key(), "");
         typed.put(input.key(), given);
       }
       boolean json = spec.commandLine().getParseResult().hasMatchedOption("--json");

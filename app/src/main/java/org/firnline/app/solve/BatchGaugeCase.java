@@ -11,9 +11,8 @@ import org.firnline.drying.load.PressureControl;
 import org.firnline.drying.load.VesselGroup;
 import org.firnline.drying.primary.DryingVessel;
 import org.firnline.drying.primary.FrontGeometry;
-import org.firnline.drying.primary.ShelfHeat;
+import org.firnline.drying.primary.HeatSource;
 import org.firnline.lab.CakeResistance;
-import org.firnline.lab.HeatTransfer;
 
 /** Gauge ratio of a load in classes of vessels that run dry one after the other. */
 final class BatchGaugeCase implements CaseKind {
@@ -32,7 +31,7 @@ final class BatchGaugeCase implements CaseKind {
         CoupledDrying.run(
             new DryingLoad(classes(inputs)),
             new LoadSettings(
-                inputs.number("shelf"),
+                CoupledCase.shelf(inputs),
                 new PressureControl.Held(pressure_Pa),
                 DryerInputs.path(inputs)),
             TWENTY_HOURS_S);
@@ -72,7 +71,7 @@ final class BatchGaugeCase implements CaseKind {
           "'kv_factors' and 'rp_factors' differ in length", "give one of each per class");
     }
     FrontGeometry geometry = ProductInputs.geometry(inputs);
-    HeatTransfer heat = ProductInputs.heatTransfer(inputs);
+    HeatSource heat = ProductInputs.heat(inputs);
     CakeResistance cake = ProductInputs.cake(inputs);
     List<VesselGroup> groups = new ArrayList<>();
     for (int i = 0; i < heatFactors.size(); i++) {
@@ -80,7 +79,7 @@ final class BatchGaugeCase implements CaseKind {
           new VesselGroup(
               inputs.number("per_class"),
               new DryingVessel(geometry, cake.times(cakeFactors.get(i)), inputs.number("mouth", 0)),
-              ShelfHeat.of(heat.times(heatFactors.get(i)))));
+              heat.times(heatFactors.get(i))));
     }
     return groups;
   }

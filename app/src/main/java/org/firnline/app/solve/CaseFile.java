@@ -80,8 +80,19 @@ public final class CaseFile {
       CaseAnswer answer = door.solve(new CaseInputs(node.optional("si"), node.optional("given")));
       return new SolvedCase(id, kind, wanted(node, answer.values()), Optional.empty());
     } catch (CaseRefusal | IllegalArgumentException e) {
-      return new SolvedCase(id, kind, Map.of(), Optional.of(String.valueOf(e.getMessage())));
+      return refused(id, kind, String.valueOf(e.getMessage()));
+    } catch (RuntimeException e) {
+      return refused(
+          id,
+          kind,
+          "the numbers of this case lead nowhere ("
+              + e
+              + "); check its inputs, and if they are right please report the case");
     }
+  }
+
+  private static SolvedCase refused(String id, String kind, String reason) {
+    return new SolvedCase(id, kind, Map.of(), Optional.of(reason));
   }
 
   /** The answers asked for, in their order; all if none are asked for. */

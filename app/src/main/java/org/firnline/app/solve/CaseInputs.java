@@ -3,6 +3,7 @@ package org.firnline.app.solve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.firnline.units.Quantity;
 import org.firnline.units.QuantityFormatException;
@@ -15,6 +16,9 @@ import tools.jackson.databind.JsonNode;
  * texts with units of its {@code given} block.
  */
 final class CaseInputs {
+
+  /** The word for a perfect conductor or contact, with or without its unit. */
+  private static final Pattern INFINITE = Pattern.compile("(?i)\\s*(inf|infinity|∞)(\\s.*)?");
 
   private final Optional<JsonNode> si;
   private final Optional<JsonNode> given;
@@ -57,11 +61,21 @@ final class CaseInputs {
     return elements(node).map(element -> toSi(key, element)).toList();
   }
 
-  /** The list of lists under {@code key}, SI. */
-  List<List<Double>> rows(String key) {
+  /**
+   * The list of lists under {@code key}, SI.
+   *
+   * @param columns values in each row
+   * @throws CaseRefusal if there is no row, or one of another length
+   */
+  List<List<Double>> rows(String key, int columns) {
     List<List<Double>> rows = new ArrayList<>();
     elements(required(key))
         .forEach(row -> rows.add(elements(row).map(cell -> toSi(key, cell)).toList()));
+    boolean complete = rows.stream().allMatch(row -> row.size() == columns);
+    if (rows.isEmpty() || !complete) {
+      throw new CaseRefusal(
+          "'" + key + "' needs rows of " + columns + " values", "give at least one such row");
+    }
     return rows;
   }
 
@@ -84,11 +98,22 @@ final class CaseInputs {
   }
 
   private static double toSi(String key, JsonNode node) {
-    if (node.isNumber()) {
-      return node.doubleValue();
+    double value = node.isNumber() ? node.doubleValue() : withUnit(key, node);
+    boolean frozenDead =
+        CaseKeys.kindOf(key).filter(QuantityKind.TEMPERATURE::equals).isPresent() && value <= 0;
+    if (Double.isNaN(value) || frozenDead) {
+      throw new CaseRefusal(
+          "'" + key + "' of " + value + (frozenDead ? " K" : "") + " cannot be",
+          frozenDead
+              ? "give kelvin, or a text with its unit such as \"-32 °C\""
+              : "give a number or a text with its unit");
     }
+    return value;
+  }
+
+  private static double withUnit(String key, JsonNode node) {
     String text = node.asString("");
-    if (text.equals("inf")) {
+    if (INFINITE.matcher(text).matches()) {
       return Double.POSITIVE_INFINITY;
     }
     try {

@@ -35,6 +35,14 @@ public final class CaseJson {
         (key, value) -> {
           if (value == CaseAnswer.Undefined.VALUE) {
             answer.putNull(key);
+          } else if (value instanceof List<?> list) {
+            ArrayNode elements = answer.putArray(key);
+            list.forEach(
+                element ->
+                    elements.add(
+                        element == CaseAnswer.Undefined.VALUE
+                            ? JSON.nullNode()
+                            : JSON.valueToTree(element)));
           } else {
             answer.set(key, JSON.valueToTree(value));
           }

@@ -12,6 +12,9 @@ final class DryerCase implements CaseKind {
   @Override
   public CaseAnswer solve(CaseInputs inputs) {
     List<Double> pressures = inputs.numbers("pressures_Pa");
+    if (pressures.stream().anyMatch(pressure -> !(pressure > 0))) {
+      throw new CaseRefusal("'pressures_Pa' holds one that is not positive", "leave it out");
+    }
     VaporPath path = DryerInputs.path(inputs);
     CaseAnswer answer =
         new CaseAnswer()

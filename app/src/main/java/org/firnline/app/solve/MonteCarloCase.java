@@ -6,14 +6,13 @@ import java.util.function.ToDoubleFunction;
 import org.firnline.drying.load.DryingLoad;
 import org.firnline.drying.load.VesselGroup;
 import org.firnline.drying.primary.DryingVessel;
-import org.firnline.drying.primary.ShelfHeat;
+import org.firnline.drying.primary.HeatSource;
 import org.firnline.drying.sampling.LoadSampling;
 import org.firnline.drying.sampling.SampledRun;
 import org.firnline.drying.sampling.SampledRuns;
 import org.firnline.drying.sampling.Spread;
 import org.firnline.drying.sampling.Variation;
 import org.firnline.evidence.Band;
-import org.firnline.lab.HeatTransfer;
 
 /** A load whose vessels differ and about which little is known, sampled on two levels. */
 final class MonteCarloCase implements CaseKind {
@@ -28,7 +27,7 @@ final class MonteCarloCase implements CaseKind {
     Variation variation = new Variation(spread(inputs, "run_sd_"), spread(inputs, "vessel_sd_"));
     SampledRuns runs =
         new LoadSampling(variation, RUNS, SEED)
-            .run(load(inputs), inputs.number("shelf"), inputs.number("pressure"));
+            .run(load(inputs), CoupledCase.shelf(inputs), inputs.number("pressure"));
     CaseAnswer answer = new CaseAnswer();
     band(answer, "last_finish", "s", runs, SampledRun::last);
     band(answer, "median_finish", "s", runs, SampledRun::median);
@@ -52,11 +51,10 @@ final class MonteCarloCase implements CaseKind {
 
   private static DryingLoad load(CaseInputs inputs) {
     DryingVessel vessel = ProductInputs.vessel(inputs);
-    HeatTransfer heat = ProductInputs.heatTransfer(inputs);
+    HeatSource heat = ProductInputs.heat(inputs);
     List<VesselGroup> groups = new ArrayList<>();
-    for (List<Double> position : inputs.rows("positions_count_factor")) {
-      groups.add(
-          new VesselGroup(position.get(0), vessel, ShelfHeat.of(heat.times(position.get(1)))));
+    for (List<Double> position : inputs.rows("positions_count_factor", 2)) {
+      groups.add(new VesselGroup(position.get(0), vessel, heat.times(position.get(1))));
     }
     return new DryingLoad(groups);
   }

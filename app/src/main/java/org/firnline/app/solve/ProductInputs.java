@@ -20,6 +20,9 @@ final class ProductInputs {
   /** Borosilicate glass, W/(m K) (from memory); used where a case names a thickness only. */
   private static final double GLASS_CONDUCTIVITY = 1.1;
 
+  /** Stands for an infinite conductivity, W/(m K): no layer of it warms by a billionth of a K. */
+  private static final double PERFECT_CONDUCTOR = 1e15;
+
   private ProductInputs() {}
 
   static Solution solution(CaseInputs inputs) {
@@ -33,7 +36,8 @@ final class ProductInputs {
         inputs.number("solids", 0),
         inputs.number("unfrozen", 0),
         phases,
-        inputs.number("k_frozen", Solution.TYPICAL_FROZEN_CONDUCTIVITY));
+        Math.min(
+            PERFECT_CONDUCTOR, inputs.number("k_frozen", Solution.TYPICAL_FROZEN_CONDUCTIVITY)));
   }
 
   static boolean isShell(CaseInputs inputs) {

@@ -33,11 +33,11 @@ final class RecipeCase implements CaseKind {
 
   private static Schedule schedule(CaseInputs inputs) {
     List<ShelfStep> steps =
-        inputs.rows("shelf_steps_target_rate_hold").stream()
+        inputs.rows("shelf_steps_target_rate_hold", 3).stream()
             .map(step -> new ShelfStep(step.get(0), step.get(1), step.get(2)))
             .toList();
     List<Track.Point> pressures =
-        inputs.rows("pressure_points").stream()
+        inputs.rows("pressure_points", 2).stream()
             .map(point -> new Track.Point(point.get(0), point.get(1)))
             .toList();
     return Schedule.of(inputs.number("shelf_start"), steps, pressures);

@@ -49,7 +49,7 @@ public final class PrimaryDrying {
       return ended(vessel, new Outcome.AboveTriplePoint());
     }
     if (front.idles(vessel, supply, pressure_Pa, 0)) {
-      double settled = front.effectiveSource(vessel, supply, 0);
+      double settled = front.at(vessel, supply, pressure_Pa, 0).frontTemperature();
       return ended(vessel, new Outcome.NothingSublimes(settled));
     }
     double reach =

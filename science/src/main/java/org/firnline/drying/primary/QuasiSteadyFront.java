@@ -48,13 +48,13 @@ public final class QuasiSteadyFront {
 
   /**
    * Temperature at which the vessel would settle without sublimation, K: conductance-weighted mean
-   * of the sources.
+   * of the sources; 0 for a vessel that no heat reaches.
    */
   public double effectiveSource(DryingVessel vessel, HeatSupply supply, double depth_m) {
     double below = below(vessel, supply, depth_m);
     double above = above(vessel, supply, depth_m);
     if (below + above == 0) {
-      return supply.temperature();
+      return 0;
     }
     if (Double.isInfinite(below)) {
       return supply.temperature();
@@ -84,7 +84,8 @@ public final class QuasiSteadyFront {
     double source = effectiveSource(vessel, supply, depth_m);
     double coldest = coldest(pressure_Pa);
     if (source <= coldest) {
-      return new FrontState(depth_m, source, source, 0);
+      double settled = settled(source, coldest);
+      return new FrontState(depth_m, settled, settled, 0);
     }
     if (Double.isInfinite(below(vessel, supply, depth_m))) {
       return inPerfectContact(vessel, pressure_Pa, depth_m, source);
@@ -99,6 +100,11 @@ public final class QuasiSteadyFront {
         depth_m, front, bottom, rate(vessel, supply, pressure_Pa, depth_m, front));
   }
 
+  /** Without any heat the ice cools itself to where it meets the chamber. */
+  static double settled(double source_K, double coldest_K) {
+    return source_K == 0 ? coldest_K : source_K;
+  }
+
   /** Nothing between source and front: the front is as warm as the source, whatever sublimes. */
   private FrontState inPerfectContact(
       DryingVessel vessel, double pressure_Pa, double depth_m, double source_K) {
@@ -107,12 +113,18 @@ public final class QuasiSteadyFront {
     return new FrontState(depth_m, front, source_K, rate);
   }
 
-  /** Bare ice, without any resistance, stays at the coldest front; rounding must not hide that. */
+  /**
+   * Bare ice, without any resistance, stays at the coldest front, and a front behind a nearly
+   * perfect conductor at its source; rounding must not hide either.
+   */
   private double balance(
       DryingVessel vessel, HeatSupply supply, double pressure_Pa, double depth_m, double warmest) {
     double coldest = coldest(pressure_Pa);
     if (excessHeat(vessel, supply, pressure_Pa, depth_m, coldest) <= 0) {
       return coldest;
+    }
+    if (excessHeat(vessel, supply, pressure_Pa, depth_m, warmest) >= 0) {
+      return warmest;
     }
     return Root.find(
         temperature -> excessHeat(vessel, supply, pressure_Pa, depth_m, temperature),

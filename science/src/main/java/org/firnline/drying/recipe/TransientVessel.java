@@ -24,6 +24,12 @@ final class TransientVessel implements VesselModel {
   /** The last ice stores no heat; this share of the first capacity keeps the equation finite. */
   private static final double LEAST_CAPACITY = 1e-6;
 
+  /**
+   * Where nothing but frozen product hinders the vapor, the last of it, this share of the first
+   * layer, is taken as no thinner: the equation stays finite and time is right to 1e-8.
+   */
+  private static final double LEAST_LAYER = 1e-4;
+
   private static final IceTable ICE = IceTable.shared();
 
   private final DryingVessel vessel;
@@ -94,10 +100,10 @@ final class TransientVessel implements VesselModel {
     double pressure = schedule.pressure().at(time);
     double coldest = FastFront.coldest(pressure);
     HeatSupply supply = heat.at(schedule.shelf().at(time), pressure);
-    double within = 1 / geometry.frozenResistance(depth);
+    double resistance = vessel.vaporResistance(depth);
+    double within = 1 / layer(depth, resistance, coldest);
     double top = supply.above().conductance(geometry.surfaceArea(), depth);
     double source = mean(bottom_K, within, supply.above().temperature(), top);
-    double resistance = vessel.vaporResistance(depth);
     if (source <= coldest) {
       front = source;
       rate = 0;
@@ -109,6 +115,14 @@ final class TransientVessel implements VesselModel {
     fromOutside =
         geometry.outerConductance(supply.coefficient(), thickness())
             * (supply.temperature() - bottom_K);
+  }
+
+  private double layer(double depth_m, double resistance, double coldest_K) {
+    double layer = geometry.frozenResistance(depth_m);
+    double least = LEAST_LAYER * geometry.frozenResistance(0);
+    double slope = ICE.pressure(coldest_K) * ICE.logarithmicSlope(coldest_K);
+    boolean bare = resistance < slope * ICE.specific(coldest_K) * least;
+    return bare ? Math.max(layer, least) : layer;
   }
 
   private static double mean(double bottom_K, double within, double top_K, double top) {

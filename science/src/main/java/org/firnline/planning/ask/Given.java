@@ -2,12 +2,13 @@ package org.firnline.planning.ask;
 
 import org.firnline.evidence.InvalidInputException;
 import org.firnline.evidence.Problem;
+import org.firnline.matter.Water;
 
 /** Refuses impossible answers to the few questions, in words that say what would be right. */
 final class Given {
 
   private static final double COLDEST_ICE_K = 130;
-  private static final double WARMEST_ICE_K = 273.15;
+  private static final double WARMEST_ICE_K = Water.TRIPLE_POINT_TEMPERATURE;
 
   private Given() {}
 

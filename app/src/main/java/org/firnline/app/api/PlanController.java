@@ -43,8 +43,7 @@ class PlanController {
     }
     Words words = Words.in(Locale.ENGLISH);
     ObjectNode json = new PlanJson(new CheckWords(words)).answer(plan);
-    new DesignJson(new HazardWords(words))
-        .add(json, DesignedPlan.of(plan.reading().input().get()));
+    new DesignJson(new HazardWords(words)).add(json, DesignedPlan.of(plan.reading().input().get()));
     return ResponseEntity.ok().contentType(MediaType.APPLICATION_JSON).body(json.toString());
   }
 }

@@ -48,7 +48,12 @@ record DesignView(
 
   /** What is typed into the dryer, on one page. */
   record Card(
-      String title, List<String> load, String dryer, List<Step> steps, String when, String cautions) {}
+      String title,
+      List<String> load,
+      String dryer,
+      List<Step> steps,
+      String when,
+      String cautions) {}
 
   /** A line to type. */
   record Step(int number, String phase, String shelf, String pressure, String ramp, String hold) {}

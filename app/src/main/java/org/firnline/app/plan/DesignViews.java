@@ -58,15 +58,15 @@ class DesignViews {
         verdict(plan, words),
         plan.design()
             .penalty()
-            .map(share -> words.say("design.penalty", Quantities.words(share, QuantityKind.FRACTION)))
+            .map(
+                share ->
+                    words.say("design.penalty", Quantities.words(share, QuantityKind.FRACTION)))
             .orElse(""),
         plan.design().proposals().stream()
             .map(proposal -> alternative(proposal, plan, spoken))
             .toList(),
         items(plan, spoken),
-        spoken.cautions(plan).stream()
-            .map(caution -> caution(caution, words))
-            .toList(),
+        spoken.cautions(plan).stream().map(caution -> caution(caution, words)).toList(),
         card(plan, words, shown, spoken),
         path(plan.first()));
   }
@@ -122,15 +122,13 @@ class DesignViews {
     if (plan.isFound()) {
       double risk = plan.first().outlook().overheatingRisk();
       return risk > plan.input().wishes().risk()
-          ? Optional.of(
-              words.say("design.too-warm", Quantities.words(risk, QuantityKind.FRACTION)))
+          ? Optional.of(words.say("design.too-warm", Quantities.words(risk, QuantityKind.FRACTION)))
           : Optional.empty();
     }
     return Optional.of(words.say("design.none"));
   }
 
-  private static Alternative alternative(
-      Proposal proposal, DesignedPlan plan, DesignWords spoken) {
+  private static Alternative alternative(Proposal proposal, DesignedPlan plan, DesignWords spoken) {
     double risk = proposal.outlook().overheatingRisk();
     double accepted = plan.input().wishes().risk();
     return new Alternative(
@@ -179,8 +177,7 @@ class DesignViews {
   }
 
   private static Step step(int number, DesignWords.Line line) {
-    return new Step(
-        number, line.phase(), line.shelf(), line.pressure(), line.ramp(), line.hold());
+    return new Step(number, line.phase(), line.shelf(), line.pressure(), line.ramp(), line.hold());
   }
 
   private static String path(Proposal proposal) {

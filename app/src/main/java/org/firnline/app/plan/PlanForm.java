@@ -34,7 +34,8 @@ record PlanForm(
                 Optional.ofNullable(parameters.get(question.path()))
                     .map(String::strip)
                     .filter(answer -> !answer.isEmpty())
-                    .ifPresent(answer -> typed.put(question.path(), limited(question.path(), answer))));
+                    .ifPresent(
+                        answer -> typed.put(question.path(), limited(question.path(), answer))));
     String title = Optional.ofNullable(parameters.get("plan")).map(String::strip).orElse("");
     return new PlanForm(limited("plan", title), typed, ofDryer, now);
   }

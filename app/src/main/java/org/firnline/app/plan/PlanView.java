@@ -12,8 +12,8 @@ import java.util.Optional;
  * @param more the rest
  * @param problems what is wrong outside any field
  * @param usable whether what was typed makes a plan
- * @param answer pictures, and checks; empty when something typed cannot be used or
- *     the load is not one kind of vial on shelves
+ * @param answer pictures, and checks; empty when something typed cannot be used or the load is not
+ *     one kind of vial on shelves
  */
 record PlanView(
     String title,

@@ -37,8 +37,7 @@ class RecipeController {
   String design(@RequestParam Map<String, String> parameters, Model model, Locale locale) {
     forms
         .input(forms.form(parameters))
-        .ifPresent(
-            input -> model.addAttribute("design", views.of(DesignedPlan.of(input), locale)));
+        .ifPresent(input -> model.addAttribute("design", views.of(DesignedPlan.of(input), locale)));
     return "plan/design :: design";
   }
 
@@ -72,8 +71,7 @@ class RecipeController {
 
   /** Two stored plans side by side. */
   @GetMapping("/plan/compare")
-  String compare(
-      @RequestParam long left, @RequestParam long right, Model model, Locale locale) {
+  String compare(@RequestParam long left, @RequestParam long right, Model model, Locale locale) {
     model.addAttribute("left", views.of(stored(left), locale));
     model.addAttribute("right", views.of(stored(right), locale));
     return "plan/compare";

@@ -33,7 +33,8 @@ class RecipeFiles {
 
   /** One line a step; empty pressures where the dryer pumps without control. */
   String csv(DesignedPlan plan) {
-    StringBuilder text = new StringBuilder("step,phase,shelf_degC,ramp_K_per_min,pressure_Pa,hold_min");
+    StringBuilder text =
+        new StringBuilder("step,phase,shelf_degC,ramp_K_per_min,pressure_Pa,hold_min");
     text.append(END);
     int number = 1;
     for (RecipeStep step :

@@ -9,8 +9,8 @@ import org.firnline.planning.WindowMap;
  * A plan file with its answer.
  *
  * @param reading what was read
- * @param answer what planning says; empty when the file has problems, and
- *     for loads other than one kind of vial on shelves
+ * @param answer what planning says; empty when the file has problems, and for loads other than one
+ *     kind of vial on shelves
  */
 public record AnsweredPlan(PlanReading reading, Optional<PlanAnswer> answer) {
 

@@ -32,8 +32,7 @@ public record DesignedPlan(PlanInput input, RecipeDesign design) {
 
   /** Designs a recipe for another load under the wishes of a plan. */
   static DesignedPlan of(PlanInput input, Load load) {
-    Sharing sharing =
-        new Sharing(load, input.dryer(), VesselVariation.USUAL, input.room_K());
+    Sharing sharing = new Sharing(load, input.dryer(), VesselVariation.USUAL, input.room_K());
     return new DesignedPlan(input, new RecipeDesigner(sharing, wishes(input.wishes())).design());
   }
 

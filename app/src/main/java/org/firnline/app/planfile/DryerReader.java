@@ -102,9 +102,7 @@ final class DryerReader {
       return Optional.of(Optional.of(new Shelves(range.get().get(), ramp, layout, edge)));
     } catch (InvalidInputException e) {
       problems.refused(
-          section,
-          e.problems().get(0).where().contains("ramp") ? "ramp" : "shelf_range",
-          e);
+          section, e.problems().get(0).where().contains("ramp") ? "ramp" : "shelf_range", e);
       return Optional.empty();
     }
   }
@@ -234,8 +232,7 @@ final class DryerReader {
                 inside
                     .estimate("vapor_excess", QuantityKind.NUMBER)
                     .filter(excess -> positive(below, excess))
-                    .ifPresent(
-                        excess -> gauges.add(new Gauge.ThermalConductivity(name, excess))));
+                    .ifPresent(excess -> gauges.add(new Gauge.ThermalConductivity(name, excess))));
     return gauges;
   }
 

@@ -75,8 +75,7 @@ public final class PlanKeys {
     add(keys, Type.SECTION, "vessel", "vessel.heat_transfer", "vessel.above");
     choice(keys, "vessel.kind", "vial", "flask", "tray", "piece");
     text(keys, "vessel.type");
-    quantity(
-        keys, QuantityKind.VOLUME, "vessel.fill", "vessel.brimful", "vessel.volume");
+    quantity(keys, QuantityKind.VOLUME, "vessel.fill", "vessel.brimful", "vessel.volume");
     choice(keys, "vessel.frozen", "shell", "puddle");
     quantity(
         keys,

@@ -110,7 +110,8 @@ public final class PlanSchema {
     StringBuilder text = new StringBuilder();
     switch (key.type()) {
       case QUANTITY -> text.append(measured(key)).append('.');
-      case ESTIMATE -> text.append(measured(key)).append("; doubt (one standard deviation) after +-.");
+      case ESTIMATE ->
+          text.append(measured(key)).append("; doubt (one standard deviation) after +-.");
       case RANGE -> text.append("Two values: ").append(measured(key)).append("; or none.");
       case FLAG -> text.append("yes or no.");
       case COUNT -> text.append("A whole number from 1.");

@@ -98,7 +98,10 @@ final class PlanValues {
               boolean known = choices.contains(entry.text());
               if (!known) {
                 section.blame(
-                    entry, "unknown-choice", "is not known", "use one of " + String.join(", ", choices));
+                    entry,
+                    "unknown-choice",
+                    "is not known",
+                    "use one of " + String.join(", ", choices));
               }
               return known;
             })

@@ -82,7 +82,10 @@ final class PortionReader {
     PlanSection section = item.section("hazards", PlanKeys.in("hazards"));
     PlanValues values = new PlanValues(section);
     List<Hazard> hazards = new ArrayList<>();
-    section.optionalEntry("solvent").flatMap(entry -> solvent(section, entry)).ifPresent(hazards::add);
+    section
+        .optionalEntry("solvent")
+        .flatMap(entry -> solvent(section, entry))
+        .ifPresent(hazards::add);
     values.optionalText("acid").map(Hazard.Corrosive::new).ifPresent(hazards::add);
     values.optionalText("energetic").map(Hazard.Energetic::new).ifPresent(hazards::add);
     if (section.has("biological")) {
@@ -123,7 +126,10 @@ final class PortionReader {
       // said below
     }
     section.blame(
-        entry, "not-a-solvent", "is no name with its share", "write for instance acetonitrile 30 %");
+        entry,
+        "not-a-solvent",
+        "is no name with its share",
+        "write for instance acetonitrile 30 %");
     return Optional.empty();
   }
 }

@@ -54,8 +54,7 @@ public record SharedRun(List<Item> items) {
     int coldest = coldest(portions);
     return new SharedRun(
         IntStream.range(0, portions.size())
-            .mapToObj(
-                i -> new Item(shared.get(i), alone.get(i), i == slowest, i == coldest))
+            .mapToObj(i -> new Item(shared.get(i), alone.get(i), i == slowest, i == coldest))
             .toList());
   }
 

@@ -21,8 +21,8 @@ public record StartBy(LocalDateTime start, LocalDateTime end) {
   private static final int DAYS = 14;
 
   /**
-   * The latest start, on a full or half hour in working hours, of the first day within two weeks
-   * on which a run of {@code longest_s} ends in working hours.
+   * The latest start, on a full or half hour in working hours, of the first day within two weeks on
+   * which a run of {@code longest_s} ends in working hours.
    *
    * @param now the clock of the laboratory
    * @param longest_s the latest credible duration, s

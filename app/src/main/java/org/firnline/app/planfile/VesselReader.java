@@ -193,8 +193,7 @@ final class VesselReader {
       return Optional.empty();
     }
     Optional<Flask.Form> form = frozen.get().equals("shell") ? shell(volume) : puddle(volume);
-    return form.map(
-        shape -> new Flask(name, volume, shape, wall, glass, room.get(), port.get()));
+    return form.map(shape -> new Flask(name, volume, shape, wall, glass, room.get(), port.get()));
   }
 
   private Optional<Flask.Form> shell(double volume) {
@@ -250,9 +249,7 @@ final class VesselReader {
       return stated.getAsDouble();
     }
     section.assume(
-        key,
-        Figures.significant(otherwise * 1e3, 3) + " mm",
-        new Provenance.Assumed(reason));
+        key, Figures.significant(otherwise * 1e3, 3) + " mm", new Provenance.Assumed(reason));
     return otherwise;
   }
 

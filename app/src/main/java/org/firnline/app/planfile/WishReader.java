@@ -34,8 +34,7 @@ final class WishReader {
     if (steps > MOST_STEPS) {
       refuse("steps", "is more than can be planned", "use at most " + MOST_STEPS);
     }
-    Optional<AnnealingWish> annealing =
-        section.has("annealing") ? annealing() : Optional.empty();
+    Optional<AnnealingWish> annealing = section.has("annealing") ? annealing() : Optional.empty();
     Optional<MoistureWish> secondary = section.has("secondary") ? secondary() : Optional.empty();
     boolean usable = risk > 0 && risk < 1 && steps >= 1 && steps <= MOST_STEPS;
     return usable
@@ -77,7 +76,9 @@ final class WishReader {
     }
     if (read[0] <= read[3]) {
       below.blame(
-          "target", refusal("is not above what stays for ever", "wish for more, or dry at a lower equilibrium"));
+          "target",
+          refusal(
+              "is not above what stays for ever", "wish for more, or dry at a lower equilibrium"));
       return Optional.empty();
     }
     if (!(read[4] > 0) || !(read[7] > 0) || read[8] < 0 || read[5] < 0 || read[2] < 0) {

@@ -4,12 +4,14 @@ import { WindowMap } from "./picture/windowmap.js";
 import { TimeChart } from "./picture/timechart.js";
 
 const PAUSE_MS = 120;
+const DESIGN_PAUSE_MS = 400;
 
 /** @param {HTMLFormElement} form */
 export function mountPlan(form) {
   const place = /** @type {HTMLElement} */ (form.querySelector("#answer"));
   const live = new LivePlan(form, place);
   live.drawPictures();
+  live.askDesign();
   form.addEventListener("input", (event) => {
     if (/** @type {HTMLElement} */ (event.target).id !== "plan-title") {
       live.soon();
@@ -34,6 +36,8 @@ class LivePlan {
     this.form = form;
     this.place = place;
     this.ticket = 0;
+    this.design = /** @type {HTMLElement} */ (form.querySelector("#design"));
+    this.designTicket = 0;
     /** @type {WindowMap|undefined} */
     this.map = undefined;
   }
@@ -58,10 +62,42 @@ class LivePlan {
       });
       if (ticket === this.ticket && answer.ok) {
         this.take(await answer.text());
+        clearTimeout(this.designTimer);
+        this.designTimer = setTimeout(() => this.askDesign(), DESIGN_PAUSE_MS);
       }
     } finally {
       clearTimeout(busy);
       this.place.removeAttribute("aria-busy");
+    }
+  }
+
+  /** The recipe takes a second: it follows the answer, and what stands there stays until then. */
+  async askDesign() {
+    const ticket = ++this.designTicket;
+    this.design.setAttribute("aria-busy", "true");
+    const answer = await fetch(/** @type {string} */ (this.design.dataset.design), {
+      method: "POST",
+      body: new URLSearchParams(/** @type {any} */ (new FormData(this.form))),
+    });
+    if (ticket !== this.designTicket) {
+      return;
+    }
+    this.design.removeAttribute("aria-busy");
+    if (answer.ok) {
+      const markup = await answer.text();
+      const fresh = new DOMParser().parseFromString(markup, "text/html").body.firstElementChild;
+      if (fresh && fresh.firstElementChild) {
+        this.design.replaceChildren(fresh);
+        this.drawPath();
+      }
+    }
+  }
+
+  /** The steps of the recipe as a path in the map. */
+  drawPath() {
+    const path = this.design.firstElementChild?.getAttribute("data-path");
+    if (this.map && path) {
+      this.map.follow(JSON.parse(path));
     }
   }
 
@@ -74,6 +110,7 @@ class LivePlan {
     }
     this.showProblems(fresh);
     const answered = fresh.getAttribute("data-answered") === "true";
+    const withoutMap = !answered && fresh.getAttribute("data-usable") === "true";
     if (answered && shown.querySelector("[data-part=map]")) {
       shown.querySelectorAll("[data-part=problems], [data-part=unanswered]").forEach((note) => note.remove());
       shown.classList.remove("outdated");
@@ -81,7 +118,7 @@ class LivePlan {
         this.replace(part, shown);
       }
       this.drawPictures();
-    } else if (answered) {
+    } else if (answered || withoutMap) {
       this.place.replaceChildren(fresh);
       this.map = undefined;
       this.drawPictures();
@@ -120,6 +157,7 @@ class LivePlan {
       } else {
         this.map = new WindowMap(spot, data);
       }
+      this.drawPath();
     }
   }
 
@@ -131,7 +169,7 @@ class LivePlan {
     }
     for (const field of this.form.querySelectorAll(".question")) {
       const text = problems.get(/** @type {HTMLElement} */ (field).dataset.path);
-      const input = field.querySelector("input, select");
+      const input = field.querySelector("input, select, textarea");
       const help = field.querySelector(".help");
       help?.querySelector(".problem")?.remove();
       if (text) {

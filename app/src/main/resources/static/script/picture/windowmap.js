@@ -57,6 +57,12 @@ export class WindowMap {
     this.say(null);
   }
 
+  /** Shows the steps of a recipe. @param {{pressure: number, shelf: number}[]} path */
+  follow(path) {
+    this.path = path;
+    this.draw();
+  }
+
   draw() {
     const width = this.stage.clientWidth;
     if (width === 0) {
@@ -79,6 +85,7 @@ export class WindowMap {
       this.nameTheNever(c, colors);
     });
     this.drawAxes(c, colors);
+    this.clip(c, () => this.drawPath(c, colors));
     this.drawRecipe(c, colors);
   }
 
@@ -291,6 +298,27 @@ export class WindowMap {
     c.lineWidth = 1.5;
     c.strokeStyle = colors.action;
     c.stroke();
+  }
+
+  /** The steps of the recipe, one after the other. @param {CanvasRenderingContext2D} c @param {import("./ink.js").Ink} colors */
+  drawPath(c, colors) {
+    const spots = (this.path ?? []).map((step) => /** @type {[number, number]} */ ([this.x.at(step.pressure), this.y.at(step.shelf)]));
+    if (spots.length < 2) {
+      return;
+    }
+    for (const [width, color] of /** @type {[number, string][]} */ ([[6, colors.paper], [3, colors.action]])) {
+      c.strokeStyle = color;
+      c.lineWidth = width;
+      trace(c, spots);
+      c.stroke();
+    }
+    spots.forEach(([x, y], i) => {
+      c.beginPath();
+      c.arc(x, y, 5, 0, 2 * Math.PI);
+      c.fillStyle = colors.action;
+      c.fill();
+      writing(c, colors, String(i + 1), x + 10, y - 6, colors.action, "left");
+    });
   }
 
   /** Names the dark corner where nothing dries, if there is one. @param {CanvasRenderingContext2D} c @param {import("./ink.js").Ink} colors */

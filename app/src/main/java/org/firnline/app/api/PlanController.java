@@ -3,6 +3,9 @@ package org.firnline.app.api;
 import java.util.Locale;
 import org.firnline.app.planfile.AnsweredPlan;
 import org.firnline.app.planfile.CheckWords;
+import org.firnline.app.planfile.DesignJson;
+import org.firnline.app.planfile.DesignedPlan;
+import org.firnline.app.planfile.HazardWords;
 import org.firnline.app.planfile.PlanJson;
 import org.firnline.app.words.Words;
 import org.springframework.http.HttpStatus;
@@ -28,7 +31,7 @@ class PlanController {
       })
   ResponseEntity<String> plan(@RequestBody String file) {
     AnsweredPlan plan = AnsweredPlan.of(NAME, file);
-    if (plan.answer().isEmpty()) {
+    if (plan.reading().input().isEmpty()) {
       ObjectNode problem = PlanJson.problems(plan.reading());
       problem.put("type", "about:blank");
       problem.put("title", "The plan cannot be used");
@@ -38,9 +41,9 @@ class PlanController {
           .contentType(MediaType.APPLICATION_PROBLEM_JSON)
           .body(problem.toString());
     }
-    CheckWords words = new CheckWords(Words.in(Locale.ENGLISH));
-    return ResponseEntity.ok()
-        .contentType(MediaType.APPLICATION_JSON)
-        .body(new PlanJson(words).answer(plan.reading(), plan.answer().get()).toString());
+    Words words = Words.in(Locale.ENGLISH);
+    ObjectNode json = new PlanJson(new CheckWords(words)).answer(plan);
+    new DesignJson(new HazardWords(words)).add(json, DesignedPlan.of(plan.reading().input().get()));
+    return ResponseEntity.ok().contentType(MediaType.APPLICATION_JSON).body(json.toString());
   }
 }

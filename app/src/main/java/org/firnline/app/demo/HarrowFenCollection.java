@@ -70,18 +70,23 @@ public class HarrowFenCollection {
       return;
     }
     places.name(new Place("Harrow Fen Collection", true));
-    dryers.add("Fen 1", "manifold", "Flask manifold, twelve ports, no shelves", "");
+    dryers.add("Fen 1", "manifold", "Flask manifold, twelve ports, no shelves", text("fen1.yaml"));
     dryers.add("Fen 2", "shelves", "Shelf dryer for vials, two pressure gauges", text("fen2.yaml"));
     dryers.add("Fen 3", "trays", "Tray dryer for plants and food", text("fen3.yaml"));
     long bogMyrtle = plan("bog-myrtle.yaml");
     long moss = plan("sphagnum.yaml");
+    long peat = plan("reed-peat.yaml");
+    long sedge = plan("sedge-seed.yaml");
+    plan("shared-run.yaml");
     Instant now = clock.instant();
     LocalDate today = LocalDate.now(clock);
-    run(
-        "Fen 1",
-        "Reed peat, flasks 1 to 12",
-        "reed-peat.csv",
-        RecentLog.endingAt(bytes("log09-manifold-epoch.csv"), now.minus(YESTERDAY)));
+    long flasks =
+        run(
+            "Fen 1",
+            "Reed peat, flasks 1 to 12",
+            "reed-peat.csv",
+            RecentLog.endingAt(bytes("log09-manifold-epoch.csv"), now.minus(YESTERDAY)));
+    judge(flasks, peat);
     long running =
         run(
             "Fen 2",
@@ -96,11 +101,13 @@ public class HarrowFenCollection {
             "bog-myrtle-2.csv",
             bytes("log05-quoted-missing.csv"));
     judge(second, bogMyrtle);
-    run(
-        "Fen 3",
-        "Sedge seed extract",
-        "sedge-seed.csv",
-        RecentLog.endingOn(bytes("log02-decimal-comma.csv"), today.minusDays(LAST_WEEK)));
+    long trays =
+        run(
+            "Fen 3",
+            "Sedge seed extract",
+            "sedge-seed.csv",
+            RecentLog.endingOn(bytes("log02-decimal-comma.csv"), today.minusDays(LAST_WEEK)));
+    judge(trays, sedge);
     runs.list().forEach(reviewed::review);
     years.fill(now);
   }

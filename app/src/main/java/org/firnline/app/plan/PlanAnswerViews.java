@@ -7,11 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.firnline.app.plan.PlanView.AnswerView;
-import org.firnline.app.plan.PlanView.Card;
 import org.firnline.app.plan.PlanView.CheckRow;
 import org.firnline.app.plan.PlanView.MatterRow;
 import org.firnline.app.plan.PlanView.PointRow;
-import org.firnline.app.plan.PlanView.StepRow;
 import org.firnline.app.planfile.AnsweredPlan;
 import org.firnline.app.planfile.CheckWords;
 import org.firnline.app.planfile.Finish;
@@ -20,7 +18,6 @@ import org.firnline.app.words.Quantities;
 import org.firnline.app.words.Shown;
 import org.firnline.app.words.Words;
 import org.firnline.evidence.Band;
-import org.firnline.planning.Hold;
 import org.firnline.planning.PlanAnswer;
 import org.firnline.planning.PredictedPoint;
 import org.firnline.planning.Prediction;
@@ -34,9 +31,6 @@ final class PlanAnswerViews {
   private static final int MAP_COLUMNS = 24;
   private static final int MAP_ROWS = 40;
   private static final int TABLE_ROWS = 12;
-
-  /** Freeze at least this far below the critical temperature; common practice. */
-  private static final double FREEZE_BELOW_K = 10;
 
   private final Words words;
   private final ZoneId zone;
@@ -75,8 +69,7 @@ final class PlanAnswerViews {
                         checks.subject(line),
                         checks.sentence(line)))
             .toList(),
-        matters(answer.prediction()),
-        card(input, answer));
+        matters(answer.prediction()));
   }
 
   private String headline(Prediction prediction, Optional<Finish> finish) {
@@ -152,50 +145,6 @@ final class PlanAnswerViews {
                     Quantities.words(entry.getValue(), QuantityKind.FRACTION),
                     checks.measurement(entry.getKey())))
         .toList();
-  }
-
-  private Card card(PlanInput input, PlanAnswer answer) {
-    Hold hold = answer.hold();
-    String load =
-        words.say(
-            "plan.card.load",
-            String.valueOf(input.load().count()),
-            input.load().vial().name(),
-            Quantities.words(input.load().fill(), QuantityKind.VOLUME),
-            input.load().product().name());
-    Band last = answer.prediction().lastTime_s();
-    String ramp = Quantities.words(input.dryer().shelfRamp(), QuantityKind.TEMPERATURE_RATE);
-    String below =
-        words.say(
-            "plan.card.freeze.below",
-            temperature(input.load().product().critical().temperature().best() - FREEZE_BELOW_K));
-    return new Card(
-        input.title(),
-        load,
-        input.dryer().name(),
-        List.of(
-            new StepRow(
-                words.say("plan.card.freeze"), below, "", "", words.say("plan.card.freeze.long")),
-            new StepRow(
-                words.say("plan.card.evacuate"),
-                "",
-                pressure(hold.pressure_Pa()),
-                "",
-                words.say("plan.card.evacuate.long")),
-            new StepRow(
-                words.say("plan.card.primary"),
-                temperature(hold.shelf_K()),
-                pressure(hold.pressure_Pa()),
-                ramp,
-                Double.isFinite(last.high())
-                    ? words.say("plan.card.primary.long", hours(last))
-                    : words.say("plan.headline.never")),
-            new StepRow(
-                words.say("plan.card.secondary"),
-                "",
-                "",
-                "",
-                words.say("plan.card.secondary.long"))));
   }
 
   private String hours(Band band) {

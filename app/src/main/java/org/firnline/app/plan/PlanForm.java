@@ -22,6 +22,7 @@ record PlanForm(
       Pattern.compile("[+\\-−]?[0-9][0-9.,]*(?:[eE][+\\-]?[0-9]+)?");
 
   private static final int LONGEST_ANSWER = 200;
+  private static final int LONGEST_LIST = 8_000;
 
   /** The form from request parameters; unknown ones are ignored. */
   static PlanForm of(
@@ -33,9 +34,10 @@ record PlanForm(
                 Optional.ofNullable(parameters.get(question.path()))
                     .map(String::strip)
                     .filter(answer -> !answer.isEmpty())
-                    .ifPresent(answer -> typed.put(question.path(), limited(answer))));
+                    .ifPresent(
+                        answer -> typed.put(question.path(), limited(question.path(), answer))));
     String title = Optional.ofNullable(parameters.get("plan")).map(String::strip).orElse("");
-    return new PlanForm(limited(title), typed, ofDryer, now);
+    return new PlanForm(limited("plan", title), typed, ofDryer, now);
   }
 
   /** The plan file: what was typed, and what the dryer is known to be where nothing was typed. */
@@ -63,7 +65,8 @@ record PlanForm(
     return Optional.of(bare ? answer + " " + unit : answer);
   }
 
-  private static String limited(String text) {
-    return text.substring(0, Math.min(LONGEST_ANSWER, text.length()));
+  private static String limited(String path, String text) {
+    int longest = path.equals("also") ? LONGEST_LIST : LONGEST_ANSWER;
+    return text.substring(0, Math.min(longest, text.length()));
   }
 }

@@ -10,8 +10,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.firnline.app.planfile.AnsweredPlan;
+import org.firnline.app.planfile.DesignedPlan;
 import org.firnline.app.planfile.PlanText;
-import org.firnline.app.store.KeptDryer;
 import org.firnline.app.store.KeptDryers;
 import org.firnline.app.store.KeptPlan;
 import org.firnline.app.store.KeptPlans;
@@ -36,13 +36,23 @@ class PlanPage {
 
   private final KeptPlans plans;
   private final KeptDryers dryers;
+  private final PlanForms forms;
   private final PlanViews views;
+  private final DesignViews designs;
   private final Clock clock;
 
-  PlanPage(KeptPlans plans, KeptDryers dryers, PlanViews views, Clock clock) {
+  PlanPage(
+      KeptPlans plans,
+      KeptDryers dryers,
+      PlanForms forms,
+      PlanViews views,
+      DesignViews designs,
+      Clock clock) {
     this.plans = plans;
     this.dryers = dryers;
+    this.forms = forms;
     this.views = views;
+    this.designs = designs;
     this.clock = clock;
   }
 
@@ -52,14 +62,21 @@ class PlanPage {
     Map<String, String> answers = new LinkedHashMap<>(PlanQuestions.EXAMPLE);
     answers.put("start", SpokenTime.soon(LocalDateTime.now(clock)));
     answers.putAll(parameters);
-    return show(form(answers), Optional.empty(), model, locale);
+    return show(forms.form(answers), Optional.empty(), model, locale);
   }
 
-  /** A stored plan. */
+  /** A stored plan; on another dryer when one is named. */
   @GetMapping("/plan/{id}")
-  String stored(@PathVariable long id, Model model, Locale locale) {
+  String stored(
+      @PathVariable long id,
+      @RequestParam(name = "on", defaultValue = "") String dryer,
+      Model model,
+      Locale locale) {
     KeptPlan plan = plans.find(id).orElseThrow(NothingHere::new);
-    return show(form(PlanText.flatten(plan.yaml())), Optional.of(id), model, locale);
+    Map<String, String> typed = PlanText.flatten(plan.yaml());
+    return dryer.isEmpty()
+        ? show(forms.form(typed), Optional.of(id), model, locale)
+        : show(forms.transferred(typed, dryer), Optional.empty(), model, locale);
   }
 
   /** A stored plan as the file it is. */
@@ -71,26 +88,29 @@ class PlanPage {
   /** What was typed, answered anew: only the part of the page that changes. */
   @PostMapping("/plan/answer")
   String answer(@RequestParam Map<String, String> parameters, Model model, Locale locale) {
-    show(form(parameters), Optional.empty(), model, locale);
+    show(forms.form(parameters), Optional.empty(), model, locale);
     return "plan/answer :: answer";
   }
 
   /** What was typed, answered on a whole page: for browsers without scripts. */
   @PostMapping("/plan/show")
   String whole(@RequestParam Map<String, String> parameters, Model model, Locale locale) {
-    return show(form(parameters), Optional.empty(), model, locale);
+    PlanForm form = forms.form(parameters);
+    forms
+        .input(form)
+        .ifPresent(
+            input -> model.addAttribute("design", designs.of(DesignedPlan.of(input), locale)));
+    return show(form, Optional.empty(), model, locale);
   }
 
   /** Stores a plan that makes sense; one that does not comes back with its problems. */
   @PostMapping("/plan")
   String save(@RequestParam Map<String, String> parameters, Model model, Locale locale) {
-    PlanForm form = form(parameters);
+    PlanForm form = forms.form(parameters);
     String yaml = form.yaml();
     AnsweredPlan plan = AnsweredPlan.of(FILE_NAME, yaml);
-    if (plan.answer().isEmpty()) {
-      model.addAttribute("plan", views.of(form, plan, Optional.empty(), locale));
-      model.addAttribute("stored", plans.list());
-      return "plan/plan";
+    if (plan.reading().input().isEmpty()) {
+      return show(form, Optional.empty(), model, locale);
     }
     String title = plan.reading().input().orElseThrow().title();
     return "redirect:/plan/" + plans.add(title, yaml);
@@ -104,45 +124,31 @@ class PlanPage {
     try (InputStream content = file.getInputStream()) {
       yaml = new String(content.readNBytes(LARGEST_FILE), StandardCharsets.UTF_8);
     }
-    PlanForm form = form(PlanText.flatten(yaml));
+    PlanForm form = forms.form(PlanText.flatten(yaml));
     AnsweredPlan asWritten = AnsweredPlan.of(FILE_NAME, yaml);
     AnsweredPlan shown =
-        asWritten.answer().isPresent() ? AnsweredPlan.of(FILE_NAME, form.yaml()) : asWritten;
-    model.addAttribute("plan", views.of(form, shown, Optional.empty(), locale));
-    model.addAttribute("stored", plans.list());
-    return "plan/plan";
+        asWritten.reading().input().isPresent()
+            ? AnsweredPlan.of(FILE_NAME, form.yaml())
+            : asWritten;
+    return show(form, shown, Optional.empty(), model, locale);
   }
 
   /** What was typed as a plan file. */
   @PostMapping("/plan/file")
   ResponseEntity<String> file(@RequestParam Map<String, String> parameters) {
-    return asFile(form(parameters).yaml());
+    return asFile(forms.form(parameters).yaml());
   }
 
   private String show(PlanForm form, Optional<Long> savedId, Model model, Locale locale) {
-    AnsweredPlan plan = AnsweredPlan.of(FILE_NAME, form.yaml());
-    model.addAttribute("plan", views.of(form, plan, savedId, locale));
-    model.addAttribute("stored", plans.list());
-    return "plan/plan";
+    return show(form, AnsweredPlan.of(FILE_NAME, form.yaml()), savedId, model, locale);
   }
 
-  /** A form about the dryer that was chosen, or about the first one. */
-  private PlanForm form(Map<String, String> parameters) {
-    Optional<KeptDryer> chosen =
-        Optional.ofNullable(parameters.get("dryer.name"))
-            .map(dryers::find)
-            .orElseGet(
-                () ->
-                    dryers.list().stream()
-                        .filter(dryer -> !dryer.planSection().isBlank())
-                        .findFirst());
-    Map<String, String> ofDryer = new LinkedHashMap<>();
-    chosen.ifPresent(
-        dryer -> {
-          ofDryer.putAll(PlanText.flatten(dryer.planSection()));
-          ofDryer.put("dryer.name", dryer.name());
-        });
-    return PlanForm.of(parameters, ofDryer, LocalDateTime.now(clock));
+  private String show(
+      PlanForm form, AnsweredPlan plan, Optional<Long> savedId, Model model, Locale locale) {
+    model.addAttribute("plan", views.of(form, plan, savedId, locale));
+    model.addAttribute("stored", plans.list());
+    model.addAttribute("dryers", dryers.list());
+    return "plan/plan";
   }
 
   private static ResponseEntity<String> asFile(String yaml) {

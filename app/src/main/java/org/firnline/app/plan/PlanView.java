@@ -11,7 +11,9 @@ import java.util.Optional;
  * @param few groups of questions that everybody answers
  * @param more the rest
  * @param problems what is wrong outside any field
- * @param answer pictures, checks and card; empty when something typed cannot be used
+ * @param usable whether what was typed makes a plan
+ * @param answer pictures, and checks; empty when something typed cannot be used or the load is not
+ *     one kind of vial on shelves
  */
 record PlanView(
     String title,
@@ -19,6 +21,7 @@ record PlanView(
     List<GroupView> few,
     List<GroupView> more,
     List<String> problems,
+    boolean usable,
     Optional<AnswerView> answer) {
 
   /** A titled group of fields. */
@@ -67,8 +70,7 @@ record PlanView(
       String runSummary,
       List<PointRow> points,
       List<CheckRow> checks,
-      List<MatterRow> matters,
-      Card card) {}
+      List<MatterRow> matters) {}
 
   /** A line of the check list. */
   record CheckRow(String state, String word, String subject, String text) {}
@@ -78,10 +80,4 @@ record PlanView(
 
   /** A row of the table under the predicted run. */
   record PointRow(String time, String product, String between, String dried) {}
-
-  /** The recipe card. */
-  record Card(String title, String load, String dryer, List<StepRow> steps) {}
-
-  /** A step to type into the dryer. */
-  record StepRow(String name, String shelf, String pressure, String rate, String duration) {}
 }

@@ -1,7 +1,6 @@
 package org.firnline.app.plan;
 
 import java.time.ZoneId;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,11 +15,12 @@ import org.firnline.app.plan.PlanView.GroupView;
 import org.firnline.app.planfile.AnsweredPlan;
 import org.firnline.app.planfile.Assumption;
 import org.firnline.app.planfile.PlanDefaults;
+import org.firnline.app.planfile.PlanKey;
+import org.firnline.app.planfile.PlanKeys;
 import org.firnline.app.planfile.PlanProblem;
 import org.firnline.app.store.KeptDryer;
 import org.firnline.app.store.KeptDryers;
 import org.firnline.app.words.Words;
-import org.firnline.lab.Iso8362Vial;
 import org.springframework.stereotype.Component;
 
 /** Puts the plan page together: fields with their defaults and problems, and the answer. */
@@ -51,6 +51,7 @@ class PlanViews {
         groups(PlanQuestions.FEW, form, problems, words),
         groups(PlanQuestions.MORE, form, problems, words),
         elsewhere,
+        plan.reading().input().isPresent(),
         plan.answer().map(answer -> new PlanAnswerViews(words, zone).of(plan)));
   }
 
@@ -111,10 +112,18 @@ class PlanViews {
 
   private List<String> options(String path) {
     return switch (path) {
-      case "vessel.type" -> Arrays.stream(Iso8362Vial.values()).map(Iso8362Vial::size).toList();
+      case "vessel.kind", "vessel.frozen", "product.critical_kind" -> choices(path);
       case "dryer.name" -> dryerNames();
       default -> List.of();
     };
+  }
+
+  private static List<String> choices(String path) {
+    return PlanKeys.list().stream()
+        .filter(key -> key.path().equals(path))
+        .findFirst()
+        .map(PlanKey::choices)
+        .orElse(List.of());
   }
 
   private List<String> dryerNames() {

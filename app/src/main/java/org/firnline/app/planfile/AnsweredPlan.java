@@ -9,7 +9,8 @@ import org.firnline.planning.WindowMap;
  * A plan file with its answer.
  *
  * @param reading what was read
- * @param answer what planning says; empty when the file has problems
+ * @param answer what planning says; empty when the file has problems, and for loads other than one
+ *     kind of vial on shelves
  */
 public record AnsweredPlan(PlanReading reading, Optional<PlanAnswer> answer) {
 
@@ -17,7 +18,11 @@ public record AnsweredPlan(PlanReading reading, Optional<PlanAnswer> answer) {
   public static AnsweredPlan of(String fileName, String text) {
     PlanReading reading = new PlanFileReader().read(fileName, text);
     return new AnsweredPlan(
-        reading, reading.input().map(input -> new Planner().answer(input.question())));
+        reading,
+        reading
+            .input()
+            .filter(PlanInput::isVialsOnShelves)
+            .map(input -> new Planner().answer(input.question())));
   }
 
   /** The window map of this plan, framed on what is worth looking at. */

@@ -1,64 +1,164 @@
 package org.firnline.app.planfile;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.firnline.evidence.Estimate;
 import org.firnline.evidence.InvalidInputException;
+import org.firnline.evidence.Problem;
 import org.firnline.lab.Capability;
+import org.firnline.lab.Chamber;
 import org.firnline.lab.Collector;
 import org.firnline.lab.Dryer;
+import org.firnline.lab.EdgeHeat;
+import org.firnline.lab.Gauge;
 import org.firnline.lab.Range;
+import org.firnline.lab.ShelfLayout;
+import org.firnline.lab.Shelves;
 import org.firnline.units.QuantityKind;
 
 /** Reads the machine. */
 final class DryerReader {
-  private static final List<String> DRYER =
-      List.of("name", "shelf_range", "pressure_range", "ramp", "collector", "capability");
-  private static final List<String> COLLECTOR = List.of("capacity", "temperature", "rate");
-  private static final List<String> CAPABILITY =
-      List.of("duct_diameter", "discharge", "slope", "threshold");
-
-  /** Vapor in the duct has the temperature of the room, ±4 % in flow. */
-  private static final double DUCT_TEMPERATURE_K = 293;
+  private static final String NONE = "none";
 
   private final PlanSection section;
   private final PlanProblems problems;
+  private final PlanValues values;
 
   DryerReader(PlanSection top, PlanProblems problems) {
-    this.section = top.section("dryer", DRYER);
+    this.section = top.section("dryer", PlanKeys.in("dryer"));
     this.problems = problems;
+    this.values = new PlanValues(section);
+  }
+
+  /** Steps of primary drying that its programmer takes; 0 after a problem. */
+  int steps() {
+    return values.count("steps");
   }
 
   Optional<Dryer> read() {
-    PlanValues values = new PlanValues(section);
     String name = values.text("name");
-    Optional<Range> shelf = values.range("shelf_range", QuantityKind.TEMPERATURE);
-    Optional<Range> pressure = values.range("pressure_range", QuantityKind.PRESSURE);
-    double ramp = values.number("ramp", QuantityKind.TEMPERATURE_RATE);
-    Optional<Collector> collector = collector(section.section("collector", COLLECTOR));
-    Optional<Capability> capability = capability(section.section("capability", CAPABILITY));
+    Optional<Optional<Shelves>> shelves = shelves();
+    Optional<Optional<Range>> control = orNone("pressure_range", QuantityKind.PRESSURE);
+    Optional<Collector> collector = collector(below("collector"));
+    Optional<Capability> capability = capability(below("capability"));
+    Optional<Chamber> chamber = chamber(below("chamber"));
+    List<Gauge> gauges = gauges(below("gauges"));
     boolean whole =
-        shelf.isPresent()
-            && pressure.isPresent()
+        shelves.isPresent()
+            && control.isPresent()
             && collector.isPresent()
             && capability.isPresent()
-            && !Double.isNaN(ramp);
+            && chamber.isPresent();
     if (!whole) {
       return Optional.empty();
     }
     try {
       return Optional.of(
-          new Dryer(name, shelf.get(), pressure.get(), ramp, capability.get(), collector.get()));
+          new Dryer(
+              name,
+              shelves.get(),
+              control.get(),
+              capability.get(),
+              collector.get(),
+              chamber.get(),
+              gauges));
     } catch (InvalidInputException e) {
-      problems.refused(section, e.problems().get(0).where().contains("ramp") ? "ramp" : "name", e);
+      String where = e.problems().get(0).where();
+      problems.refused(
+          section,
+          where.contains("pressure")
+              ? "pressure_range"
+              : where.contains("gauge") ? "gauges" : "name",
+          e);
+      return Optional.empty();
+    }
+  }
+
+  private PlanSection below(String key) {
+    return section.section(key, PlanKeys.in("dryer." + key));
+  }
+
+  /** Outer empty after a problem, inner empty for "none". */
+  private Optional<Optional<Range>> orNone(String key, QuantityKind kind) {
+    boolean none = section.has(key) && values.text(key).equalsIgnoreCase(NONE);
+    return none ? Optional.of(Optional.empty()) : values.range(key, kind).map(Optional::of);
+  }
+
+  private Optional<Optional<Shelves>> shelves() {
+    Optional<Optional<Range>> range = orNone("shelf_range", QuantityKind.TEMPERATURE);
+    if (range.isEmpty() || range.get().isEmpty()) {
+      return range.map(nothing -> Optional.empty());
+    }
+    double ramp = values.number("ramp", QuantityKind.TEMPERATURE_RATE);
+    Optional<ShelfLayout> layout =
+        section.has("shelves") ? layout(below("shelves")) : Optional.empty();
+    Optional<EdgeHeat> edge = section.has("edge") ? edge(below("edge")) : Optional.empty();
+    if (Double.isNaN(ramp)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(Optional.of(new Shelves(range.get().get(), ramp, layout, edge)));
+    } catch (InvalidInputException e) {
+      problems.refused(
+          section, e.problems().get(0).where().contains("ramp") ? "ramp" : "shelf_range", e);
+      return Optional.empty();
+    }
+  }
+
+  private Optional<ShelfLayout> layout(PlanSection below) {
+    PlanValues inside = new PlanValues(below);
+    int count = inside.count("count");
+    double width = inside.number("width", QuantityKind.LENGTH);
+    double depth = inside.number("depth", QuantityKind.LENGTH);
+    double clearance = inside.number("clearance", QuantityKind.LENGTH);
+    if (count < 1 || Double.isNaN(width + depth + clearance)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(new ShelfLayout(count, width, depth, clearance));
+    } catch (InvalidInputException e) {
+      problems.refused(below, width > 0 ? depth > 0 ? "clearance" : "depth" : "width", e);
+      return Optional.empty();
+    }
+  }
+
+  /** A ratio or a side wall, never both: the wall would count twice. */
+  private Optional<EdgeHeat> edge(PlanSection below) {
+    PlanValues inside = new PlanValues(below);
+    boolean side = below.has("side") || below.has("wall");
+    if (side && below.has("ratio")) {
+      below.blame(
+          "ratio",
+          new Problem(
+              "edge-twice", "an edge ratio", "", "stands beside a side wall", "keep one of them"));
+      return Optional.empty();
+    }
+    try {
+      if (side) {
+        double wall = inside.number("wall", QuantityKind.TEMPERATURE);
+        Optional<Estimate> heat = inside.estimate("side", QuantityKind.HEAT_TRANSFER);
+        return Double.isNaN(wall)
+            ? Optional.empty()
+            : heat.map(known -> new EdgeHeat.Side(known, wall));
+      }
+      double at = inside.number("at", QuantityKind.PRESSURE);
+      Optional<Estimate> ratio = inside.estimate("ratio", QuantityKind.NUMBER);
+      return Double.isNaN(at)
+          ? Optional.empty()
+          : ratio.map(known -> new EdgeHeat.Ratio(known, at));
+    } catch (InvalidInputException e) {
+      problems.refused(below, side ? "side" : "ratio", e);
       return Optional.empty();
     }
   }
 
   private Optional<Collector> collector(PlanSection below) {
-    PlanValues values = new PlanValues(below);
-    double capacity = values.number("capacity", QuantityKind.MASS);
-    double rate = values.number("rate", QuantityKind.MASS_FLOW);
-    double temperature = values.number("temperature", QuantityKind.TEMPERATURE);
+    PlanValues inside = new PlanValues(below);
+    double capacity = inside.number("capacity", QuantityKind.MASS);
+    double rate = inside.number("rate", QuantityKind.MASS_FLOW);
+    double temperature = inside.number("temperature", QuantityKind.TEMPERATURE);
     if (Double.isNaN(capacity + rate + temperature)) {
       return Optional.empty();
     }
@@ -76,32 +176,73 @@ final class DryerReader {
   }
 
   private Optional<Capability> capability(PlanSection below) {
-    PlanValues values = new PlanValues(below);
+    PlanValues inside = new PlanValues(below);
     boolean line = below.has("slope") || below.has("threshold");
     try {
-      return line ? line(values) : duct(values);
+      return line ? line(inside) : duct(inside);
     } catch (InvalidInputException e) {
       problems.refused(below, line ? "slope" : "duct_diameter", e);
       return Optional.empty();
     }
   }
 
-  private static Optional<Capability> duct(PlanValues values) {
-    double diameter = values.number("duct_diameter", QuantityKind.LENGTH);
-    double discharge = values.number("discharge", QuantityKind.NUMBER);
-    if (Double.isNaN(diameter + discharge)) {
+  private static Optional<Capability> duct(PlanValues inside) {
+    double diameter = inside.number("duct_diameter", QuantityKind.LENGTH);
+    double discharge = inside.number("discharge", QuantityKind.NUMBER);
+    double vapor = inside.number("vapor_temperature", QuantityKind.TEMPERATURE);
+    if (Double.isNaN(diameter + discharge + vapor)) {
       return Optional.empty();
     }
     double area = Math.PI / 4 * diameter * diameter;
-    return Optional.of(new Capability.Duct(area, discharge, DUCT_TEMPERATURE_K));
+    return Optional.of(new Capability.Duct(area, discharge, vapor));
   }
 
-  private static Optional<Capability> line(PlanValues values) {
-    double slope = values.number("slope", QuantityKind.MASS_FLOW_PER_PRESSURE);
-    double threshold = values.number("threshold", QuantityKind.PRESSURE);
+  private static Optional<Capability> line(PlanValues inside) {
+    double slope = inside.number("slope", QuantityKind.MASS_FLOW_PER_PRESSURE);
+    double threshold = inside.number("threshold", QuantityKind.PRESSURE);
     if (Double.isNaN(slope + threshold)) {
       return Optional.empty();
     }
     return Optional.of(new Capability.Line(slope, threshold));
+  }
+
+  private Optional<Chamber> chamber(PlanSection below) {
+    PlanValues inside = new PlanValues(below);
+    OptionalDouble volume = inside.optionalNumber("volume", QuantityKind.VOLUME);
+    OptionalDouble speed = inside.optionalNumber("pumping_speed", QuantityKind.VOLUME_FLOW);
+    if (Double.isNaN(volume.orElse(1) + speed.orElse(1))) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(new Chamber(volume, speed));
+    } catch (InvalidInputException e) {
+      problems.refused(below, volume.orElse(1) > 0 ? "pumping_speed" : "volume", e);
+      return Optional.empty();
+    }
+  }
+
+  private List<Gauge> gauges(PlanSection below) {
+    PlanValues inside = new PlanValues(below);
+    List<Gauge> gauges = new ArrayList<>();
+    inside.optionalText("capacitance").map(Gauge.Capacitance::new).ifPresent(gauges::add);
+    inside
+        .optionalText("thermal_conductivity")
+        .ifPresent(
+            name ->
+                inside
+                    .estimate("vapor_excess", QuantityKind.NUMBER)
+                    .filter(excess -> positive(below, excess))
+                    .ifPresent(excess -> gauges.add(new Gauge.ThermalConductivity(name, excess))));
+    return gauges;
+  }
+
+  private static boolean positive(PlanSection below, Estimate excess) {
+    if (excess.best() > 0) {
+      return true;
+    }
+    below.blame(
+        "vapor_excess",
+        new Problem("not-positive", "the excess", "", "must be above 0", "write for instance 0.6"));
+    return false;
   }
 }

@@ -6,7 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.firnline.evidence.Problem;
 import org.firnline.lab.Dryer;
-import org.firnline.lab.LoadItem;
+import org.firnline.lab.Load;
+import org.firnline.lab.Portion;
 import org.firnline.units.QuantityKind;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
@@ -15,9 +16,6 @@ import org.yaml.snakeyaml.nodes.Node;
 
 /** Reads a plan file, YAML or JSON, and reports everything wrong with it together. */
 public final class PlanFileReader {
-  static final List<String> TOP =
-      List.of("plan", "product", "vessel", "count", "edge_share", "dryer", "recipe", "start");
-
   private static final String NO_MORE = "the file holds no keys";
 
   /**
@@ -65,12 +63,15 @@ public final class PlanFileReader {
 
   private static Optional<PlanInput> understand(
       Optional<Node> root, PlanProblems problems, List<Assumption> assumptions) {
-    PlanSection top = new PlanSection("", root, TOP, problems, assumptions);
+    PlanSection top = new PlanSection("", root, PlanKeys.in(""), problems, assumptions);
     PlanValues values = new PlanValues(top);
     String title = values.text("plan");
-    Optional<LoadItem> load = new LoadReader(top, problems).read();
-    Optional<Dryer> dryer = new DryerReader(top, problems).read();
-    PlanSection hold = top.section("recipe", List.of("shelf", "pressure"));
+    Optional<Load> load = load(top, problems);
+    DryerReader machine = new DryerReader(top, problems);
+    Optional<Dryer> dryer = machine.read();
+    double room = values.number("room", QuantityKind.TEMPERATURE);
+    Optional<PlanWishes> wishes = new WishReader(top, machine.steps()).read();
+    PlanSection hold = top.section("recipe", PlanKeys.in("recipe"));
     PlanValues recipe = new PlanValues(hold);
     var shelf_K = recipe.optionalNumber("shelf", QuantityKind.TEMPERATURE);
     var pressure_Pa = recipe.optionalNumber("pressure", QuantityKind.PRESSURE);
@@ -82,10 +83,21 @@ public final class PlanFileReader {
     positive(shelf_K, hold, "shelf");
     positive(pressure_Pa, hold, "pressure");
     var start = values.optionalTime("start");
-    if (load.isEmpty() || dryer.isEmpty() || !problems.none()) {
+    if (load.isEmpty() || dryer.isEmpty() || wishes.isEmpty() || !problems.none()) {
       return Optional.empty();
     }
-    return Optional.of(new PlanInput(title, load.get(), dryer.get(), shelf_K, pressure_Pa, start));
+    return Optional.of(
+        new PlanInput(
+            title, load.get(), dryer.get(), room, wishes.get(), shelf_K, pressure_Pa, start));
+  }
+
+  private static Optional<Load> load(PlanSection top, PlanProblems problems) {
+    List<Portion> portions = new ArrayList<>();
+    new PortionReader(top, problems).read().ifPresent(portions::add);
+    for (PlanSection item : top.list(PlanKeys.ALSO, PlanKeys.ITEM)) {
+      new PortionReader(item, problems).read().ifPresent(portions::add);
+    }
+    return portions.isEmpty() ? Optional.empty() : Optional.of(new Load(portions));
   }
 
   private static void positive(OptionalDouble value, PlanSection hold, String key) {

@@ -25,8 +25,23 @@ public final class PlanJson {
     this.words = words;
   }
 
-  /** The answer to a plan that could be read. */
-  public ObjectNode answer(PlanReading reading, PlanAnswer answer) {
+  /**
+   * The answer to a plan that could be read; without hold and checks where the load is not one kind
+   * of vial on shelves.
+   */
+  public ObjectNode answer(AnsweredPlan plan) {
+    PlanReading reading = plan.reading();
+    if (plan.answer().isPresent()) {
+      return answer(reading, plan.answer().get());
+    }
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("plan", reading.input().orElseThrow().title());
+    assumptions(json, reading.assumptions());
+    json.putArray("problems");
+    return json;
+  }
+
+  private ObjectNode answer(PlanReading reading, PlanAnswer answer) {
     PlanInput input = reading.input().orElseThrow();
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("plan", input.title());

@@ -28,10 +28,16 @@ public final class PlanReport {
   }
 
   /** Lines ready to print. */
-  public String of(PlanReading reading, PlanAnswer answer) {
-    PlanInput input = reading.input().orElseThrow();
+  public String of(AnsweredPlan plan) {
+    PlanReading reading = plan.reading();
     List<String> lines = new ArrayList<>();
-    lines.add(input.title());
+    lines.add(reading.input().orElseThrow().title());
+    plan.answer().ifPresent(answer -> addAnswer(reading, answer, lines));
+    return Quantities.plain(String.join(System.lineSeparator(), lines));
+  }
+
+  private void addAnswer(PlanReading reading, PlanAnswer answer, List<String> lines) {
+    PlanInput input = reading.input().orElseThrow();
     lines.add("");
     lines.add(headline(input, answer));
     lines.add(hold(answer));
@@ -49,6 +55,11 @@ public final class PlanReport {
     }
     lines.add("");
     lines.addAll(TextTable.hanging("", words.say("plan.checks.note"), 0, WIDTH));
+  }
+
+  /** Every default that was filled in, for the end of a report. */
+  public List<String> assumptions(PlanReading reading) {
+    List<String> lines = new ArrayList<>();
     if (!reading.assumptions().isEmpty()) {
       lines.add("");
       lines.add(words.say("plan.report.assumed"));
@@ -60,7 +71,7 @@ public final class PlanReport {
                           List.of("  " + filled.path(), filled.text(), filled.provenance().label()))
                   .toList()));
     }
-    return Quantities.plain(String.join(System.lineSeparator(), lines));
+    return lines;
   }
 
   private String headline(PlanInput input, PlanAnswer answer) {

@@ -1,5 +1,6 @@
 package org.firnline.app.planfile;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +23,8 @@ final class PlanSection {
   private final String path;
   private final PlanProblems problems;
   private final List<Assumption> assumptions;
-  private final Map<String, Node> values = new LinkedHashMap<>();
+  private final Map<String, Node> values;
+  private final String variant;
 
   PlanSection(
       String path,
@@ -30,10 +32,26 @@ final class PlanSection {
       List<String> known,
       PlanProblems problems,
       List<Assumption> assumptions) {
+    this(path, problems, assumptions, new LinkedHashMap<>(), "");
+    node.ifPresent(present -> read(present, known));
+  }
+
+  private PlanSection(
+      String path,
+      PlanProblems problems,
+      List<Assumption> assumptions,
+      Map<String, Node> values,
+      String variant) {
     this.path = path;
     this.problems = problems;
     this.assumptions = assumptions;
-    node.ifPresent(present -> read(present, known));
+    this.values = values;
+    this.variant = variant;
+  }
+
+  /** This section, with the defaults of a kind of vessel. */
+  PlanSection of(String kind) {
+    return new PlanSection(path, problems, assumptions, values, kind);
   }
 
   private void read(Node node, List<String> known) {
@@ -76,7 +94,53 @@ final class PlanSection {
 
   PlanSection section(String key, List<String> known) {
     return new PlanSection(
-        pathOf(key), Optional.ofNullable(values.get(key)), known, problems, assumptions);
+            pathOf(key), Optional.ofNullable(values.get(key)), known, problems, assumptions)
+        .of(variant);
+  }
+
+  /** The sections of a list; something else than a list is a problem. */
+  List<PlanSection> list(String key, List<String> known) {
+    Node node = values.get(key);
+    if (node == null) {
+      return List.of();
+    }
+    if (!(node instanceof SequenceNode sequence)) {
+      problems.at(
+          node,
+          pathOf(key),
+          "not-a-list",
+          pathOf(key),
+          "must be a list",
+          "start every entry with a dash");
+      return List.of();
+    }
+    List<PlanSection> sections = new ArrayList<>();
+    for (Node entry : sequence.getValue()) {
+      String place = pathOf(key) + "[" + (sections.size() + 1) + "]";
+      sections.add(new PlanSection(place, Optional.of(entry), known, problems, assumptions));
+    }
+    return sections;
+  }
+
+  /** Notes a value that was worked out because the file leaves it out. */
+  void assume(String key, String text, Provenance provenance) {
+    assumptions.add(new Assumption(pathOf(key), text, provenance));
+  }
+
+  /** Refuses keys that belong to another kind of vessel. */
+  void onlyFor(String kind, List<String> allowed) {
+    for (String key : values.keySet()) {
+      if (!allowed.contains(key)) {
+        blame(
+            key,
+            new Problem(
+                "not-for-kind",
+                "key '" + key + "'",
+                "",
+                "means nothing for a " + kind,
+                "known for it: " + String.join(", ", allowed)));
+      }
+    }
   }
 
   /** The text under a key, or its default; a missing key without default is a problem. */
@@ -85,7 +149,7 @@ final class PlanSection {
     if (node != null) {
       return written(key, node);
     }
-    Optional<Assumption> filled = PlanDefaults.of(pathOf(key));
+    Optional<Assumption> filled = PlanDefaults.of(pathOf(key), variant);
     filled.ifPresentOrElse(
         assumptions::add, () -> problems.missing(pathOf(key), "add '" + key + "'"));
     return filled.map(

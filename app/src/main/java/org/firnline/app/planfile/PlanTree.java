@@ -78,6 +78,8 @@ final class PlanTree {
           flatten(below, tuple.getValueNode(), flat);
         }
       }
+    } else if (path.equals(PlanKeys.ALSO)) {
+      flat.put(path, "");
     } else {
       textOf(node).ifPresent(text -> flat.put(path, text));
     }

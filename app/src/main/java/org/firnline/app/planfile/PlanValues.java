@@ -2,6 +2,8 @@ package org.firnline.app.planfile;
 
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
@@ -17,6 +19,8 @@ final class PlanValues {
   private static final Pattern PLUS_MINUS = Pattern.compile("\\s*(?:\\+/-|\\+-|±)\\s*");
   private static final Pattern TO = Pattern.compile("\\s+(?:to|bis|…|\\.\\.)\\s+");
   private static final double LARGEST_COUNT = 1e6;
+  private static final List<String> YES = List.of("yes", "true");
+  private static final List<String> NO = List.of("no", "false");
 
   private final PlanSection section;
 
@@ -58,6 +62,68 @@ final class PlanValues {
               }
               return Optional.of(new Estimate(best, spread, entry.provenance()));
             });
+  }
+
+  /** A value with its doubt, in the same unit or in percent of it. */
+  Optional<Estimate> estimate(String key, QuantityKind kind) {
+    return section.entry(key).flatMap(entry -> estimate(entry, kind));
+  }
+
+  private Optional<Estimate> estimate(Entry entry, QuantityKind kind) {
+    String[] parts = PLUS_MINUS.split(entry.text(), 2);
+    double best = quantity(entry, parts[0], kind);
+    double spread = 0;
+    if (parts.length > 1) {
+      spread =
+          parts[1].contains("%")
+              ? best * quantity(entry, parts[1], QuantityKind.FRACTION)
+              : quantity(entry, parts[1], kind);
+    }
+    if (Double.isNaN(best) || Double.isNaN(spread)) {
+      return Optional.empty();
+    }
+    if (spread < 0) {
+      section.blame(entry, "negative-spread", "has a negative doubt", "write it without a sign");
+      return Optional.empty();
+    }
+    return Optional.of(new Estimate(best, spread, entry.provenance()));
+  }
+
+  /** One of a few words; a problem and empty for any other. */
+  Optional<String> choice(String key, List<String> choices) {
+    return section
+        .entry(key)
+        .filter(
+            entry -> {
+              boolean known = choices.contains(entry.text());
+              if (!known) {
+                section.blame(
+                    entry,
+                    "unknown-choice",
+                    "is not known",
+                    "use one of " + String.join(", ", choices));
+              }
+              return known;
+            })
+        .map(Entry::text);
+  }
+
+  /** Whether a key says yes; no where it is left out. */
+  boolean flag(String key) {
+    Optional<Entry> entry = section.optionalEntry(key);
+    if (entry.isEmpty()) {
+      return false;
+    }
+    String text = entry.get().text().toLowerCase(Locale.ROOT);
+    if (!YES.contains(text) && !NO.contains(text)) {
+      section.blame(entry.get(), "not-a-flag", "is neither yes nor no", "write yes or no");
+    }
+    return YES.contains(text);
+  }
+
+  /** The words under a key that may be left out. */
+  Optional<String> optionalText(String key) {
+    return section.optionalEntry(key).map(Entry::text);
   }
 
   /** A factor of 1 whose doubt is the fraction under a key. */

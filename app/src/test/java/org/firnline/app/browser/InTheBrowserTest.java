@@ -110,6 +110,9 @@ class InTheBrowserTest {
     browser.waitFor("the hold", () -> browser.textOf(".headline").contains("−20.0"));
     assertThat(browser.textOf(".headline")).contains("Your hold", "11");
     assertThat(browser.textOf(".checks")).contains("too warm");
+    browser.waitFor("the recipe card", () -> browser.all(".card .recipe tbody tr").size() > 4);
+    assertThat(browser.textOf(".alternatives"))
+        .contains("Designed for this dryer", "Rule of thumb");
     assertThat(browser.scrollsSideways()).isFalse();
     browser.picture("plan-" + width);
   }
@@ -144,6 +147,27 @@ class InTheBrowserTest {
     browser.waitFor("the problem", () -> browser.all(".question .problem").size() == 1);
     assertThat(browser.scrollsSideways()).isFalse();
     browser.picture("ask-" + width);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {390})
+  void a_shared_load_says_who_rules_it(int width) throws IOException {
+    browser = Browser.wide(width);
+    browser.open(home + "plan");
+    browser
+        .the("#plan-file")
+        .sendKeys(
+            Path.of("..", "docs", "examples", "shared-run.yaml")
+                .toAbsolutePath()
+                .normalize()
+                .toString());
+    browser.run("document.querySelector('.open-file button').click()");
+    browser.waitFor("who shares the run", () -> browser.all(".item-list li").size() == 3);
+    assertThat(browser.all(".map-canvas")).isEmpty();
+    assertThat(browser.textOf(".item-list")).contains("Ruth", "lowest critical temperature");
+    assertThat(browser.textOf(".caution-list")).contains("Solvent declared");
+    assertThat(browser.scrollsSideways()).isFalse();
+    browser.picture("plan-shared-" + width);
   }
 
   @ParameterizedTest

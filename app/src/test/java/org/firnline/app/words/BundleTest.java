@@ -31,6 +31,9 @@ class BundleTest {
   private static final List<String> MADE_OF_PARTS =
       List.of(
           "ask.",
+          "design.kind.",
+          "design.phase.",
+          "hazard.",
           "check.",
           "unknown.",
           "state.",

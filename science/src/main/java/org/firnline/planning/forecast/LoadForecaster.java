@@ -26,6 +26,7 @@ public final class LoadForecaster {
   private final Sharing sharing;
   private final List<LoadItem> items;
   private final VaporPath path;
+  private final List<Place> all;
   private final List<SampledVessels> samples;
   private final SampledVessels middle;
 
@@ -39,15 +40,20 @@ public final class LoadForecaster {
    * @param runs 1 or more; a power of two is best
    */
   public LoadForecaster(Sharing sharing, int runs) {
+    this(sharing, runs, Narrowing.NONE);
+  }
+
+  /** With the doubts as a measurement would leave them. */
+  public LoadForecaster(Sharing sharing, int runs, Narrowing narrowing) {
     this.sharing = sharing;
     Places places = new Places(sharing);
     this.items = places.items();
     this.path = VaporPath.of(sharing.dryer().capability(), sharing.dryer().collector());
-    List<Place> all = places.all();
+    this.all = places.all();
     int dimensions = RunDraw.dimensions(items.size());
     this.samples =
         SobolPoints.of(runs, dimensions, SEED).stream()
-            .map(point -> SampledVessels.of(all, items, RunDraw.at(point, items.size())))
+            .map(point -> SampledVessels.of(all, items, RunDraw.at(point, items.size()).narrowed(narrowing)))
             .toList();
     this.middle = SampledVessels.of(all, items, RunDraw.middle(items.size()));
   }
@@ -65,6 +71,20 @@ public final class LoadForecaster {
   /** What the program does where everything is as is most plausible. */
   public SampledTruth middle(DryingProgram program) {
     return new LoadPath(middle, path).follow(program);
+  }
+
+  /**
+   * Unknowns of one run as coordinates of the unit cube: heat transfer, last vessel, warmest
+   * vessel, then resistance and critical temperature of each item.
+   */
+  public int dimensions() {
+    return RunDraw.dimensions(items.size());
+  }
+
+  /** What the program does in the truth at a point of the unit cube. */
+  public SampledTruth at(DryingProgram program, double... point) {
+    RunDraw draw = RunDraw.at(point, items.size());
+    return new LoadPath(SampledVessels.of(all, items, draw), path).follow(program);
   }
 
   /** Greatest relative doubt about the heat that the items get. */

@@ -39,6 +39,15 @@ record RunDraw(
     return new RunDraw(Normal.quantile(point[0]), point[1], point[2], resistance, critical);
   }
 
+  RunDraw narrowed(Narrowing by) {
+    return new RunDraw(
+        heat * by.heat(),
+        lastShare,
+        warmestShare,
+        resistance.stream().map(deviate -> deviate * by.resistance()).toList(),
+        critical.stream().map(deviate -> deviate * by.critical()).toList());
+  }
+
   /** Everything as is most plausible. */
   static RunDraw middle(int items) {
     return new RunDraw(

@@ -56,6 +56,12 @@ public record SampledLoad(List<SampledTruth> truths, List<Portion> portions) {
     return quantile(SampledTruth::lastOfAll).at(1.0 / 2);
   }
 
+  /** Width of the band of the finish of the last vessel, s; may be infinite. */
+  public double timeWidth() {
+    Band band = band(SampledTruth::lastOfAll);
+    return band.high() - band.low();
+  }
+
   /** How far above its critical temperature the load is in {@code leg} at this quantile, K. */
   public double legExcess(int leg, double quantile) {
     return quantile(truth -> truth.legExcess().get(leg)).at(quantile);

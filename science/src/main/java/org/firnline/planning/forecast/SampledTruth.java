@@ -36,7 +36,8 @@ public record SampledTruth(
     legLoad = List.copyOf(legLoad);
   }
 
-  double lastOfAll() {
+  /** Finish of the last vessel of the load, s; infinite where it never dries or melts. */
+  public double lastOfAll() {
     return Collections.max(last);
   }
 
@@ -45,7 +46,7 @@ public record SampledTruth(
   }
 
   /** How far the worst item passes its critical temperature, K. */
-  double excess() {
+  public double excess() {
     double worst = Double.NEGATIVE_INFINITY;
     for (int item = 0; item < warmest.size(); item++) {
       worst = Math.max(worst, warmest.get(item) - limits.get(item));
@@ -53,7 +54,8 @@ public record SampledTruth(
     return worst;
   }
 
-  double warmestOfAll() {
+  /** Greatest temperature of any frozen point, K. */
+  public double warmestOfAll() {
     return Collections.max(warmest);
   }
 

@@ -52,7 +52,14 @@ final class ChannelReading {
             .filter(column -> !(column.heading().header().isEmpty() && column.cells().isEmpty()))
             .toList();
     List<ColumnFacts> facts = used.stream().map(this::facts).toList();
-    List<RoleVerdict> found = facts.stream().map(roles::find).toList();
+    List<RoleVerdict> found = new ArrayList<>();
+    for (int i = 0; i < used.size(); i++) {
+      RoleVerdict verdict = roles.find(facts.get(i));
+      found.add(
+          used.get(i).isStamp()
+              ? verdict.as(Role.IGNORED, Confidence.HIGH, "another column is taken as the time")
+              : verdict);
+    }
     List<RoleVerdict> proposed = new ProposedRoles(roles).propose(found, facts);
     List<RoleVerdict> settled = new GaugeKinds().settle(proposed, used);
     List<Channel> channels = new ArrayList<>();

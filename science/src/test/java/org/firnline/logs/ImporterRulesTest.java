@@ -1,11 +1,7 @@
 package org.firnline.logs;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -13,9 +9,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.zip.GZIPOutputStream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
 import org.firnline.logs.channel.Quality;
 import org.firnline.logs.channel.Role;
 import org.firnline.logs.table.RowNote;
@@ -243,29 +236,6 @@ class ImporterRulesTest {
   }
 
   @Nested
-  class R_IMP_18_X27_several_files_of_one_run {
-    @Test
-    void are_joined_and_what_they_repeat_is_left_out() {
-      Log first = read(HEAD + rows(0, 10)).log().orElseThrow();
-      Log second = read(HEAD + rows(5, 20)).log().orElseThrow();
-      LogJoin.Joined joined = new LogJoin().join(List.of(second, first));
-      assertThat(joined.repeated()).isEqualTo(5);
-      assertThat(joined.log().time().size()).isEqualTo(20);
-      assertThat(joined.log().time().duration_s()).isEqualTo(19 * 60.0);
-      assertThat(joined.log().channels().get(0).series().asWritten(19)).isEqualTo(-40.0);
-    }
-
-    @Test
-    void of_different_loggers_are_refused() {
-      Log first = read(HEAD + rows(0, 10)).log().orElseThrow();
-      Log other = read(HEAD.replace("product_C", "vial_C") + rows(5, 20)).log().orElseThrow();
-      assertThatThrownBy(() -> new LogJoin().join(List.of(first, other)))
-          .isInstanceOf(IllegalArgumentException.class)
-          .hasMessageContaining("vial_C");
-    }
-  }
-
-  @Nested
   class R_IMP_19_a_profile_is_a_hint {
     private final ReadingProfile profile =
         new ReadingProfile(
@@ -294,52 +264,6 @@ class ImporterRulesTest {
       assertThat(reading.log().orElseThrow().channels().get(1).role()).isEqualTo(Role.PRODUCT);
       assertThat(reading.problems())
           .anyMatch(problem -> problem.what().contains("\"pressure_mbar\" is new"));
-    }
-  }
-
-  @Nested
-  class R_IMP_20_packed_files {
-    private final byte[] plain = (HEAD + rows(0, 20)).getBytes(StandardCharsets.UTF_8);
-
-    @Test
-    void in_gzip_and_zip_are_read() throws IOException {
-      ByteArrayOutputStream gzip = new ByteArrayOutputStream();
-      try (OutputStream out = new GZIPOutputStream(gzip)) {
-        out.write(plain);
-      }
-      ByteArrayOutputStream zip = new ByteArrayOutputStream();
-      try (ZipOutputStream out = new ZipOutputStream(zip)) {
-        out.putNextEntry(new ZipEntry("run.csv"));
-        out.write(plain);
-      }
-      for (byte[] packed : List.of(gzip.toByteArray(), zip.toByteArray())) {
-        assertThat(new LogReader().read("run", packed).rows().kept()).isEqualTo(20);
-      }
-    }
-
-    @Test
-    void that_are_workbooks_are_named_as_such() throws IOException {
-      ByteArrayOutputStream zip = new ByteArrayOutputStream();
-      try (ZipOutputStream out = new ZipOutputStream(zip)) {
-        out.putNextEntry(new ZipEntry("[Content_Types].xml"));
-        out.write(plain);
-      }
-      assertThat(new LogReader().read("run.xlsx", zip.toByteArray()).problems().get(0).rule())
-          .contains("save its sheet as CSV");
-    }
-
-    @Test
-    void that_grow_without_end_are_refused() throws IOException {
-      ByteArrayOutputStream gzip = new ByteArrayOutputStream();
-      try (OutputStream out = new GZIPOutputStream(gzip)) {
-        byte[] zeros = new byte[1 << 20];
-        for (int i = 0; i < 80; i++) {
-          out.write(zeros);
-        }
-      }
-      Reading reading = new LogReader().read("bomb.gz", gzip.toByteArray());
-      assertThat(reading.log()).isEmpty();
-      assertThat(reading.problems().get(0).rule()).contains("more than a packed log can hold");
     }
   }
 

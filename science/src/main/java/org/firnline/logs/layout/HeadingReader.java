@@ -105,7 +105,7 @@ public final class HeadingReader {
   }
 
   /** Takes the unit out of a heading. */
-  ColumnHeading heading(String header) {
+  public ColumnHeading heading(String header) {
     Matcher bracketed = BRACKETED.matcher(header);
     if (bracketed.matches()) {
       Optional<ColumnUnit> unit = units.find(bracketed.group(2));

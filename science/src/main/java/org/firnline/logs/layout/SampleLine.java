@@ -51,4 +51,21 @@ public final class SampleLine {
   public Charset charset() {
     return charset;
   }
+
+  /** Number of tab-separated cells. */
+  public int tabbedCells() {
+    int cells = 1;
+    for (byte b : bytes) {
+      cells += b == '\t' ? 1 : 0;
+    }
+    return cells;
+  }
+
+  /** The same line with empty tab-separated cells behind it, up to a number of cells. */
+  public SampleLine paddedTo(int cells) {
+    int missing = Math.max(0, cells - tabbedCells());
+    byte[] longer = java.util.Arrays.copyOf(bytes, bytes.length + missing);
+    java.util.Arrays.fill(longer, bytes.length, longer.length, (byte) '\t');
+    return new SampleLine(number, longer, charset);
+  }
 }

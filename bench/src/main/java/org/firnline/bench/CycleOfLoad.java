@@ -1,10 +1,10 @@
 package org.firnline.bench;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
+import org.firnline.drying.cycle.BoundWater;
 import org.firnline.drying.cycle.CycleDryer;
 import org.firnline.drying.cycle.CycleRun;
 import org.firnline.drying.cycle.CycleSchedule;
@@ -20,6 +20,7 @@ import org.firnline.drying.recipe.ScheduledDrying;
 import org.firnline.drying.recipe.ScheduledRun;
 import org.firnline.drying.recipe.ThermalMass;
 import org.firnline.drying.recipe.Track;
+import org.firnline.drying.secondary.Desorption;
 import org.firnline.lab.CakeResistance;
 import org.firnline.lab.Iso8362Vial;
 import org.firnline.lab.Recipe;
@@ -91,14 +92,13 @@ public class CycleOfLoad {
     Slab slab = Slab.of(Solution.typical(1020, 0.05), 3e-6, vial.innerArea(), vial.outerArea());
     CakeResistance cake =
         new CakeResistance(4.8e4, 4.8e7, 0).times(1.25 - 0.5 * (number * 7 % VIALS) / VIALS);
-    return new CycleVessel(
-        1,
-        slab,
-        new DryingVessel(slab, cake, 0),
-        ShelfHeat.of(vial.heatTransfer().times(0.9 + 0.4 * number / VIALS)),
-        new ThermalMass(4, 6),
-        Optional.of(new CycleVessel.Freezing(264 - 8.0 * (number * 3 % VIALS) / VIALS, 272.15, 12)),
-        new CycleVessel.Desorption(670, 40_000, 0.003, 0.2, 1.5e-4));
+    return CycleVessel.of(
+            1,
+            new DryingVessel(slab, cake, 0),
+            ShelfHeat.of(vial.heatTransfer().times(0.9 + 0.4 * number / VIALS)),
+            new ThermalMass(4, 6))
+        .freezing(new CycleVessel.Freezing(264 - 8.0 * (number * 3 % VIALS) / VIALS, 272.15, 12))
+        .holding(BoundWater.of(new Desorption(670, 40_000, 0.003), 0.2, 1.5e-4));
   }
 
   private static CycleDryer dryer() {

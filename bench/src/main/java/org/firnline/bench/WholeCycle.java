@@ -1,16 +1,16 @@
 package org.firnline.bench;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import org.firnline.drying.cycle.BoundWater;
 import org.firnline.drying.cycle.CycleDryer;
 import org.firnline.drying.cycle.CycleSchedule;
 import org.firnline.drying.cycle.CycleSimulation;
 import org.firnline.drying.cycle.CycleVessel;
 import org.firnline.drying.dryer.VaporPath;
 import org.firnline.drying.primary.ShelfHeat;
-import org.firnline.drying.primary.Slab;
 import org.firnline.drying.recipe.Track;
+import org.firnline.drying.secondary.Desorption;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -85,14 +85,10 @@ public class WholeCycle {
   }
 
   private static CycleVessel vessel(MarchInTime.Vial vial, boolean freezing) {
-    return new CycleVessel(
-        1,
-        (Slab) vial.vessel().geometry(),
-        vial.vessel(),
-        ShelfHeat.of(vial.heat()),
-        vial.mass(),
-        freezing ? Optional.of(new CycleVessel.Freezing(262, 272, 12)) : Optional.empty(),
-        new CycleVessel.Desorption(670, 40_000, 0.003, 0.2, 1.5e-4));
+    CycleVessel frozen =
+        CycleVessel.of(1, vial.vessel(), ShelfHeat.of(vial.heat()), vial.mass())
+            .holding(BoundWater.of(new Desorption(670, 40_000, 0.003), 0.2, 1.5e-4));
+    return freezing ? frozen.freezing(new CycleVessel.Freezing(262, 272, 12)) : frozen;
   }
 
   private static CycleDryer dryer(boolean usual) {

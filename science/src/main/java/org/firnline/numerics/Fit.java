@@ -4,19 +4,22 @@ package org.firnline.numerics;
 public final class Fit {
 
   private final double[] parameters;
-  private final double[][] covariance;
+  private final double[][] perVariance;
+  private final double variance;
   private final double sumOfSquares;
   private final boolean determined;
   private final int evaluations;
 
   Fit(
       double[] parameters,
-      double[][] covariance,
+      double[][] perVariance,
+      double variance,
       double sumOfSquares,
       boolean determined,
       int evaluations) {
     this.parameters = parameters;
-    this.covariance = covariance;
+    this.perVariance = perVariance;
+    this.variance = variance;
     this.sumOfSquares = sumOfSquares;
     this.determined = determined;
     this.evaluations = evaluations;
@@ -29,13 +32,31 @@ public final class Fit {
 
   /** One standard deviation of the {@code index}-th parameter; infinite if undetermined. */
   public double standardError(int index) {
-    return determined ? Math.sqrt(covariance[index][index]) : Double.POSITIVE_INFINITY;
+    return determined ? Math.sqrt(variance * perVariance[index][index]) : Double.POSITIVE_INFINITY;
   }
 
-  /** Correlation of two parameters, −1 to 1; NaN for a perfect fit. */
+  /** Correlation of two parameters, −1 to 1. */
   public double correlation(int first, int second) {
-    return covariance[first][second]
-        / Math.sqrt(covariance[first][first] * covariance[second][second]);
+    return perVariance[first][second]
+        / Math.sqrt(perVariance[first][first] * perVariance[second][second]);
+  }
+
+  /**
+   * The same fit where every residual was counted in standard deviations that are known: the
+   * covariance is then (JᵀJ)⁻¹ and does not depend on how well the model happens to fit.
+   */
+  public Fit withKnownDeviations() {
+    return new Fit(parameters, perVariance, 1, sumOfSquares, determined, evaluations);
+  }
+
+  /** Covariance of two parameters. */
+  public double covariance(int first, int second) {
+    return variance * perVariance[first][second];
+  }
+
+  /** How many parameters were fitted. */
+  public int size() {
+    return parameters.length;
   }
 
   /** Sum of squared residuals. */

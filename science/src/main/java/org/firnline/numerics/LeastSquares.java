@@ -103,7 +103,7 @@ public final class LeastSquares {
     boolean determined = converged && values[count - 1] > DETERMINED * values[0];
     int freedom = slopes.getRowDimension() - count;
     double variance = freedom > 0 ? scaled.least / freedom : 0;
-    double[][] covariance = singular.getCovariance(0).scalarMultiply(variance).getData();
+    double[][] covariance = singular.getCovariance(0).getData();
     double[] parameters = new double[count];
     for (int i = 0; i < count; i++) {
       parameters[i] = point[i] * sizes[i];
@@ -111,7 +111,7 @@ public final class LeastSquares {
         covariance[i][j] *= sizes[i] * sizes[j] / (lengths[i] * lengths[j]);
       }
     }
-    return new Fit(parameters, covariance, scaled.least, determined, scaled.evaluations);
+    return new Fit(parameters, covariance, variance, scaled.least, determined, scaled.evaluations);
   }
 
   /** The model in scaled parameters; remembers the best point it was asked for. */

@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
       ServeCommand.class,
       PlanCommand.class,
       ReviewCommand.class,
+      LearnCommand.class,
       SolveCommand.class,
       ExplainCommand.class
     },

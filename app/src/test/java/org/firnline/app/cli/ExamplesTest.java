@@ -52,6 +52,22 @@ class ExamplesTest {
   }
 
   @Test
+  void learnsHeatTransferFromWeighedIce() {
+    String[] sheets = {
+      example("ice-run-6pa.csv"), example("ice-run-12pa.csv"), example("ice-run-30pa.csv")
+    };
+    assertThat(type("learn", "ice-run", sheets[0], sheets[1], sheets[2])).isZero();
+    assertThat(out.toString()).contains("center", "corner", "a = ", "±");
+    out.getBuffer().setLength(0);
+    assertThat(type("learn", "ice-run", sheets[1], "--json")).isZero();
+    assertThat(out.toString()).contains("\"heatTransfer_W_per_m2_K\"");
+    assertThat(type("learn", "ice-run", example("bog-myrtle.yaml"), "--json"))
+        .isEqualTo(FirnlineCommand.BAD_INPUT);
+    assertThat(err.toString()).contains("no line of an ice-run sheet");
+    assertThat(type("learn")).isEqualTo(FirnlineCommand.BAD_INPUT);
+  }
+
+  @Test
   void explainsWhatItReports() {
     assertThat(type("explain", "max_bottom_K")).isZero();
     assertThat(out.toString()).contains("formula", "science.md");

@@ -40,7 +40,11 @@ class BundleTest {
           "plan.origin.",
           "plan.placeholder.",
           "run.account.",
-          "run.planned.");
+          "run.planned.",
+          "icerun.input.",
+          "icerun.law.",
+          "icerun.line.",
+          "icerun.example.");
 
   private final Words words = Words.in(Locale.ENGLISH);
 

@@ -17,7 +17,9 @@ final class CycleMarch {
   private final CycleSimulation cycle;
   private final VesselArrays all;
   private final DryerState dryer;
+  private final FreezingStep freezing;
   private final SublimationStep sublimation;
+  private final DesorptionStep desorption;
   private final ChamberStep chamber;
   private final int[] watched;
   private final List<CycleMoment> moments = new ArrayList<>();
@@ -27,6 +29,9 @@ final class CycleMarch {
   private double pressureOfColdest = Double.NaN;
   private double coldest;
   private double vaporOfIce;
+  private double collected;
+  private double fullAt = Double.POSITIVE_INFINITY;
+  private boolean pumped;
   private double heatError;
   private double heatSublimed;
 
@@ -35,9 +40,11 @@ final class CycleMarch {
     this.watched = watched;
     this.all = new VesselArrays(cycle.vessels(), cycle.schedule().shelf().at(0));
     this.dryer = new DryerState(cycle.dryer(), cycle.schedule(), cycle.incidents());
+    this.freezing = new FreezingStep(all);
     this.sublimation = new SublimationStep(all);
+    this.desorption = new DesorptionStep(all);
     this.chamber = new ChamberStep(cycle.dryer(), dryer);
-    this.iceAtStart = ice(0);
+    this.iceAtStart = ice();
   }
 
   void run() {
@@ -72,18 +79,28 @@ final class CycleMarch {
     dryer.advance(time_s, step_s);
     double shelf = (shelfBefore + dryer.shelf()) / 2;
     double end = time_s + step_s;
-    double start = chamber.lowest(end);
+    double middle = time_s + step_s / 2;
+    underVacuum(time_s);
+    double lowest = chamber.lowest(end, collected > 0);
     double shift = 0;
-    if (start < Water.TRIPLE_POINT_PRESSURE) {
-      shift = meet(start, step_s, end);
+    if (lowest < Water.TRIPLE_POINT_PRESSURE) {
+      double from = chamber.from(lowest);
+      shift = meet(lowest, from, middle, step_s, shelf) - from;
     } else {
-      chamber.takeOver(start);
+      chamber.takeOver(lowest);
     }
     double total = 0;
     for (int i = 0; i < all.size; i++) {
-      advanceVessel(i, time_s, step_s, shelf, shift);
-      total += all.count[i] * all.rate[i];
+      if (all.isOn(i, middle)) {
+        if (all.stage[i] < VesselArrays.FROZEN) {
+          freezing.advance(i, time_s, step_s, shelfBefore, dryer.shelf(), chamber.pressure());
+        } else {
+          advanceVessel(i, time_s, step_s, shelf, shift);
+        }
+        total += all.count[i] * all.rate[i];
+      }
     }
+    collect(total * step_s, end);
     if (end > cycle.schedule().evacuation()
         && chamber.pressure() <= 1.05 * Math.max(dryer.pressureSetPoint(end), chamber.carried())) {
       vacuumReached = Math.min(vacuumReached, end);
@@ -92,18 +109,18 @@ final class CycleMarch {
   }
 
   /** Looks at every subliming vessel and finds the pressure at which load and dryer meet. */
-  private double meet(double pressure_Pa, double step_s, double end) {
-    double coldest = coldest(pressure_Pa);
+  private double meet(double lowest, double from, double middle, double step_s, double shelf) {
+    double cold = coldest(from);
     double rate = 0;
     double slope = 0;
     for (int i = 0; i < all.size; i++) {
-      if (all.stage[i] == VesselArrays.FROZEN) {
-        sublimation.look(i, pressure_Pa, coldest, step_s);
+      if (all.stage[i] == VesselArrays.FROZEN && all.isOn(i, middle)) {
+        sublimation.look(i, from, cold, step_s, shelf);
         rate += all.count[i] * all.rate[i];
         slope += all.count[i] * sublimation.perPascal(i);
       }
     }
-    return chamber.meet(pressure_Pa, rate, slope, end) - pressure_Pa;
+    return chamber.meet(lowest, from, rate, slope);
   }
 
   /** Saturation temperature, kept while the pressure stays, as it does for most of a cycle. */
@@ -117,23 +134,50 @@ final class CycleMarch {
 
   private void advanceVessel(int i, double time_s, double step_s, double shelf, double shift) {
     double pressure = chamber.pressure();
-    double source = all.source(i, shelf, pressure);
     byte stage = all.stage[i];
     if (stage == VesselArrays.FROZEN) {
-      double before = all.depth[i];
+      double before = all.iceLeft(i);
       if (pressure >= Water.TRIPLE_POINT_PRESSURE) {
-        sublimation.look(i, pressure, Double.POSITIVE_INFINITY, step_s);
+        sublimation.look(i, pressure, Double.POSITIVE_INFINITY, step_s, shelf);
       }
-      double conductance = all.outerConductance(i, pressure);
-      double error = sublimation.advance(i, time_s, step_s, source, conductance, shift);
-      double gone = (all.depth[i] - before) * all.icePerDepth(i) * all.count[i];
-      vaporOfIce += gone;
+      double outer = all.heat.outer(i, pressure);
+      double source = all.heat.source(i, shelf, pressure);
+      double error = sublimation.advance(i, time_s, step_s, source, outer, shift);
+      vaporOfIce += all.count[i] * all.rate[i] * step_s;
       heatError += Math.abs(error) * all.count[i];
-      heatSublimed += gone * SUBLIMATION_HEAT;
+      heatSublimed += (before - all.iceLeft(i)) * SUBLIMATION_HEAT;
+      anneal(i, time_s, step_s);
     } else if (stage == VesselArrays.DRY) {
-      DesorptionStep.advance(all, i, step_s, source, all.outerConductance(i, pressure));
-    } else {
-      FreezingStep.advance(all, i, time_s, step_s, source, pressure);
+      desorption.advance(i, time_s, step_s, shelf, pressure);
+    }
+  }
+
+  /** Frozen hours above a temperature count until the pump starts. */
+  private void anneal(int i, double time_s, double step_s) {
+    if (time_s < cycle.schedule().evacuation() && all.vessels[i].annealing().isPresent()) {
+      boolean soft = all.bottom[i] >= all.vessels[i].annealing().get().above();
+      all.annealed[i] += soft ? step_s : 0;
+    }
+  }
+
+  /** When the pump starts, what annealing did to the cakes is done. */
+  private void underVacuum(double time_s) {
+    if (pumped || time_s < cycle.schedule().evacuation()) {
+      return;
+    }
+    pumped = true;
+    for (int i = 0; i < all.size; i++) {
+      if (all.vessels[i].annealing().isPresent()) {
+        Annealing how = all.vessels[i].annealing().get();
+        all.cake[i] = all.cake[i].times(how.resistanceAfter(all.annealed[i]));
+      }
+    }
+  }
+
+  private void collect(double vapor_kg, double time_s) {
+    collected += vapor_kg;
+    if (collected >= cycle.dryer().capacity()) {
+      fullAt = Math.min(fullAt, time_s);
     }
   }
 
@@ -157,12 +201,16 @@ final class CycleMarch {
             List.of(products)));
   }
 
-  private double ice(int from) {
+  private double ice() {
     double ice = 0;
-    for (int i = from; i < all.size; i++) {
-      ice += all.count[i] * (all.thickness[i] - all.depth[i]) * all.icePerDepth(i);
+    for (int i = 0; i < all.size; i++) {
+      ice += all.iceLeft(i);
     }
     return ice;
+  }
+
+  CollectorTally collector() {
+    return new CollectorTally(collected, fullAt);
   }
 
   List<CycleMoment> moments() {
@@ -178,7 +226,7 @@ final class CycleMarch {
   }
 
   double massError() {
-    return Math.abs(iceAtStart - ice(0) - vaporOfIce) / iceAtStart;
+    return Math.abs(iceAtStart - ice() - vaporOfIce) / iceAtStart;
   }
 
   double energyError() {

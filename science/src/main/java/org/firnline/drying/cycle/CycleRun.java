@@ -1,6 +1,9 @@
 package org.firnline.drying.cycle;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import org.firnline.drying.secondary.SecondaryDrying;
 
 /**
  * A simulated cycle and the truth about it.
@@ -12,6 +15,7 @@ import java.util.List;
  * @param massError ice at the start less ice left and vapor given off, over ice at the start
  * @param energyError heat that came into subliming vessels less heat sublimed and stored, over heat
  *     sublimed
+ * @param collector what ended on the collector
  */
 public record CycleRun(
     CycleSchedule schedule,
@@ -19,11 +23,19 @@ public record CycleRun(
     List<VesselFate> fates,
     double vacuumReached,
     double massError,
-    double energyError) {
+    double energyError,
+    CollectorTally collector) {
 
   public CycleRun {
     moments = List.copyOf(moments);
     fates = List.copyOf(fates);
+  }
+
+  /** The least distance of any dry cake from its glass transition; empty where none is known. */
+  public Optional<SecondaryDrying.GlassMargin> leastGlassMargin() {
+    return fates.stream()
+        .flatMap(fate -> fate.glassMargin().stream())
+        .min(Comparator.comparingDouble(SecondaryDrying.GlassMargin::margin));
   }
 
   /** When the last ice of the load went, s; infinite if ice is left. */

@@ -11,6 +11,10 @@ import java.util.stream.IntStream;
  * <p>Steps of {@code longestStep}, shorter while the chamber is evacuated and around incidents and
  * bends of the schedule. The answer is the same to the last bit whatever the machine.
  *
+ * <p>Vials, trays, puddles, pieces and shells share one chamber; a piece and a tray also get heat
+ * from above, a flask from the room. Annealing acts on the cake of each vessel that has one to lose
+ * by it; the least distance of dry cake from its glass transition is kept vessel by vessel.
+ *
  * <p>Left out: sensible heat of the vapor, heat of desorption, loss of bound water before the last
  * ice is gone, vapor deposited on cold vessels.
  *
@@ -57,19 +61,13 @@ public record CycleSimulation(
     return new CycleRun(
         schedule,
         march.moments(),
-        fates(march.vessels()),
+        IntStream.range(0, vessels.size())
+            .mapToObj(i -> VesselFate.of(march.vessels(), i))
+            .toList(),
         march.vacuumReached(),
         march.massError(),
-        march.energyError());
-  }
-
-  private static List<VesselFate> fates(VesselArrays all) {
-    return IntStream.range(0, all.size)
-        .mapToObj(
-            i ->
-                new VesselFate(
-                    all.nucleatedAt[i], all.endOfIce[i], all.warmestIce[i], all.moisture[i]))
-        .toList();
+        march.energyError(),
+        march.collector());
   }
 
   /** Times at which settings bend, phases change or incidents begin or end, s; rising. */
@@ -82,7 +80,12 @@ public record CycleSimulation(
         DoubleStream.of(schedule.evacuation(), schedule.secondary(), schedule.backfill());
     DoubleStream troubles =
         incidents.stream().flatMapToDouble(wrong -> DoubleStream.of(wrong.start(), wrong.end()));
-    return DoubleStream.concat(DoubleStream.concat(settings, phases), troubles)
+    DoubleStream stays =
+        vessels.stream()
+            .map(CycleVessel::stay)
+            .flatMapToDouble(stay -> DoubleStream.of(stay.from(), stay.until()));
+    return DoubleStream.concat(
+            DoubleStream.concat(settings, phases), DoubleStream.concat(troubles, stays))
         .filter(time -> time > 0 && time < schedule.end())
         .sorted()
         .distinct()

@@ -105,6 +105,7 @@ final class DryerState {
   boolean isControlled(double time_s) {
     return time_s >= schedule.evacuation()
         && time_s < schedule.backfill()
+        && dryer.control() == CycleDryer.Control.HOLDS_SET_POINT
         && !isOn(Incident.Kind.POWER_CUT, time_s);
   }
 

@@ -1,62 +1,78 @@
 package org.firnline.drying.cycle;
 
+import org.firnline.drying.freezing.FreezingMoment;
+import org.firnline.drying.freezing.FreezingProgress;
+import org.firnline.drying.freezing.FreezingVessel;
+
 /**
- * One vessel between filling and solid, over a step at a constant shelf.
- *
- * <p>Liquid: one temperature, Newton's cooling. Nucleation: the liquid jumps to its freezing point
- * and the heat of that share of ice warms it. Freezing: a front rises from the bottom, one-sided
- * Plank, exact over the step: φ/K + φ²L/(2k) grows by A ΔT Δt/E.
- *
- * <p>Left out: the profile in the frozen part stores no heat of its own.
+ * The vessels that are not frozen through, over a step along a straight shelf line: each is carried
+ * by the closed forms of {@link FreezingProgress}. Heat from above is counted with that from
+ * outside.
  */
 final class FreezingStep {
 
-  private FreezingStep() {}
+  private final VesselArrays all;
+  private final FreezingProgress[] progress;
+  private final double[] pressure;
 
-  static void advance(
-      VesselArrays all, int i, double time_s, double step_s, double source_K, double pressure_Pa) {
-    if (all.stage[i] == VesselArrays.LIQUID) {
-      cool(all, i, time_s, step_s, source_K, pressure_Pa);
-    } else {
-      freeze(all, i, step_s, source_K, pressure_Pa);
-    }
+  FreezingStep(VesselArrays all) {
+    this.all = all;
+    this.progress = new FreezingProgress[all.size];
+    this.pressure = new double[all.size];
+  }
+
+  /**
+   * Advances vessel {@code i}.
+   *
+   * @param before_K shelf at the start of the step
+   * @param after_K shelf at its end
+   */
+  void advance(
+      int i, double time_s, double step_s, double before_K, double after_K, double pressure_Pa) {
+    FreezingProgress now = at(i, pressure_Pa);
+    now.advance(time_s, step_s, source(i, before_K, pressure_Pa), source(i, after_K, pressure_Pa));
+    all.bottom[i] = now.bottom(source(i, after_K, pressure_Pa));
     all.front[i] = all.bottom[i];
     all.rate[i] = 0;
-  }
-
-  private static void cool(
-      VesselArrays all, int i, double time_s, double step_s, double source_K, double pressure_Pa) {
-    CycleVessel.Freezing freezing = all.freezing[i];
-    double capacity = all.glassCapacity[i] + freezing.liquidHeatCapacity();
-    double decay = Math.exp(-step_s * all.outerConductance(i, pressure_Pa) / capacity);
-    all.bottom[i] = source_K + (all.bottom[i] - source_K) * decay;
-    if (all.bottom[i] <= freezing.nucleation()) {
-      double warmed = freezing.freezingPoint() - all.bottom[i];
-      all.frozenShare[i] =
-          Math.min(1, freezing.liquidHeatCapacity() * warmed / all.heatOfFreezing(i));
-      all.bottom[i] = freezing.freezingPoint();
-      all.nucleatedAt[i] = time_s + step_s;
-      all.stage[i] = VesselArrays.FREEZING;
+    FreezingMoment.Stage stage = now.stage();
+    if (stage != FreezingMoment.Stage.LIQUID) {
+      all.records.nucleatedAt[i] = now.nucleation();
+      boolean through = stage == FreezingMoment.Stage.FROZEN;
+      all.stage[i] = through ? VesselArrays.FROZEN : VesselArrays.FREEZING;
     }
   }
 
-  private static void freeze(
-      VesselArrays all, int i, double step_s, double source_K, double pressure_Pa) {
-    double drive = all.freezing[i].freezingPoint() - source_K;
-    double conductance = all.outerConductance(i, pressure_Pa);
-    double layer = all.thickness[i] / (all.conductivity[i] * all.productArea[i]);
-    double share = all.frozenShare[i];
-    if (drive > 0) {
-      double progress =
-          share / conductance + share * share * layer / 2 + drive * step_s / all.heatOfFreezing(i);
-      double outer = 1 / conductance;
-      share = (Math.sqrt(outer * outer + 2 * layer * progress) - outer) / layer;
-      all.frozenShare[i] = Math.min(1, share);
+  private double source(int i, double shelf_K, double pressure_Pa) {
+    double outer = all.heat.outer(i, pressure_Pa);
+    double top = all.heat.top(i, 0);
+    double source = all.heat.source(i, shelf_K, pressure_Pa);
+    return top == 0
+        ? source
+        : (outer * source + top * all.heat.topTemperature(i, shelf_K)) / (outer + top);
+  }
+
+  /** The progress so far, with the heat transfer that the pressure of the moment gives. */
+  private FreezingProgress at(int i, double pressure_Pa) {
+    if (progress[i] == null) {
+      CycleVessel.Freezing freezing = all.vessels[i].freezing().orElseThrow();
+      progress[i] =
+          FreezingProgress.liquid(vessel(i, pressure_Pa), all.bottom[i], freezing.nucleation());
+      pressure[i] = pressure_Pa;
+    } else if (pressure[i] != pressure_Pa) {
+      progress[i].continueIn(vessel(i, pressure_Pa));
+      pressure[i] = pressure_Pa;
     }
-    double heat = drive / (1 / conductance + all.frozenShare[i] * layer);
-    all.bottom[i] = source_K + heat / conductance;
-    if (all.frozenShare[i] >= 1) {
-      all.stage[i] = VesselArrays.FROZEN;
-    }
+    return progress[i];
+  }
+
+  private FreezingVessel vessel(int i, double pressure_Pa) {
+    CycleVessel vessel = all.vessels[i];
+    CycleVessel.Freezing freezing = vessel.freezing().orElseThrow();
+    return FreezingVessel.of(
+        vessel.vessel().geometry(),
+        all.heat.outer(i, pressure_Pa) + all.heat.top(i, 0),
+        all.glassCapacity[i] + freezing.liquidHeatCapacity(),
+        all.glassCapacity[i] + all.frozenCapacity[i],
+        freezing.freezingPoint());
   }
 }

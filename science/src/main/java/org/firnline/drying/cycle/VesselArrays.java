@@ -2,13 +2,14 @@ package org.firnline.drying.cycle;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.firnline.drying.primary.FrontGeometry;
+import org.firnline.drying.primary.Slab;
 import org.firnline.lab.CakeResistance;
-import org.firnline.lab.HeatTransfer;
-import org.firnline.matter.Water;
 
 /**
- * The vessels of a load in plain arrays: what never changes, and the state of each. Only the steps
- * of this package write to it.
+ * The vessels of a load in plain arrays: their shape and what changes. Only the steps of this
+ * package write to it. Slabs are answered from the arrays, other shapes by their geometry.
  */
 final class VesselArrays {
 
@@ -17,117 +18,108 @@ final class VesselArrays {
   static final byte FROZEN = 2;
   static final byte DRY = 3;
 
-  /** Stands where nothing is left to freeze; never looked at. */
-  private static final CycleVessel.Freezing FROZEN_BEFORE =
-      new CycleVessel.Freezing(
-          CycleVessel.DILUTE_FREEZING_POINT, CycleVessel.DILUTE_FREEZING_POINT, 1);
-
   final int size;
-  final double[] count;
+  final CycleVessel[] vessels;
+  final HeatArrays heat;
 
-  final double[] productArea;
-  final double[] vesselArea;
+  final double[] count;
   final double[] thickness;
-  final double[] iceMass;
-  final double[] conductivity;
-  final CakeResistance[] cake;
   final double[] mouth;
-  final HeatTransfer[] transfer;
-  final double[] wallCoefficient;
-  final double[] wallTemperature;
+  final CakeResistance[] cake;
   final double[] glassCapacity;
   final double[] frozenCapacity;
-  final CycleVessel.Freezing[] freezing;
-  final CycleVessel.Desorption[] desorption;
+
+  private final boolean[] slab;
+  private final double[] productArea;
+  private final double[] iceAlong;
+  private final double[] layerAlong;
 
   final byte[] stage;
   final double[] bottom;
   final double[] front;
   final double[] depth;
-  final double[] frozenShare;
   final double[] moisture;
   final double[] rate;
-  final double[] nucleatedAt;
-  final double[] endOfIce;
-  final double[] warmestIce;
+  final double[] annealed;
+  final double[] limit;
 
-  VesselArrays(List<CycleVessel> vessels, double start_K) {
-    size = vessels.size();
-    count = each(vessels, CycleVessel::count);
-    productArea = each(vessels, v -> v.slab().productArea());
-    vesselArea = each(vessels, v -> v.slab().vesselArea());
-    thickness = each(vessels, v -> v.slab().thickness());
-    iceMass = each(vessels, v -> v.slab().iceMass());
-    conductivity = each(vessels, v -> v.slab().frozenConductivity());
-    cake = vessels.stream().map(v -> v.vessel().cake()).toArray(CakeResistance[]::new);
-    mouth = each(vessels, v -> v.vessel().mouthResistance());
-    transfer = vessels.stream().map(v -> v.heat().transfer()).toArray(HeatTransfer[]::new);
-    wallCoefficient = each(vessels, v -> v.heat().wall().coefficient());
-    wallTemperature = each(vessels, v -> v.heat().wall().temperature());
-    glassCapacity = each(vessels, v -> v.mass().vessel());
-    frozenCapacity = each(vessels, v -> v.mass().frozen());
-    freezing =
-        vessels.stream()
-            .map(vessel -> vessel.freezing().orElse(FROZEN_BEFORE))
-            .toArray(CycleVessel.Freezing[]::new);
-    desorption =
-        vessels.stream().map(CycleVessel::desorption).toArray(CycleVessel.Desorption[]::new);
+  final VesselRecords records;
+
+  VesselArrays(List<CycleVessel> load, double start_K) {
+    size = load.size();
+    vessels = load.toArray(CycleVessel[]::new);
+    heat = new HeatArrays(load);
+    count = each(CycleVessel::count);
+    thickness = each(v -> v.vessel().geometry().thickness());
+    mouth = each(v -> v.vessel().mouthResistance());
+    cake = load.stream().map(v -> v.vessel().cake()).toArray(CakeResistance[]::new);
+    glassCapacity = each(v -> v.mass().vessel());
+    frozenCapacity = each(v -> v.mass().frozen());
+    slab = new boolean[size];
     stage = new byte[size];
     for (int i = 0; i < size; i++) {
-      stage[i] = vessels.get(i).freezing().isPresent() ? LIQUID : FROZEN;
+      slab[i] = vessels[i].vessel().geometry() instanceof Slab;
+      stage[i] = vessels[i].freezing().isPresent() ? LIQUID : FROZEN;
     }
-    bottom = filled(start_K);
-    front = filled(start_K);
+    productArea = each(v -> v.vessel().geometry().surfaceArea());
+    iceAlong = each(v -> v.vessel().geometry().icePerDepth(0));
+    layerAlong =
+        each(v -> v.vessel().geometry().frozenResistance(0) / v.vessel().geometry().thickness());
+    bottom = each(v -> v.stay().temperature().orElse(start_K));
+    front = bottom.clone();
     depth = new double[size];
-    frozenShare = new double[size];
-    moisture = each(vessels, v -> v.desorption().start());
+    moisture = each(v -> v.water().start());
     rate = new double[size];
-    nucleatedAt = filled(Double.POSITIVE_INFINITY);
-    endOfIce = filled(Double.POSITIVE_INFINITY);
-    warmestIce = filled(0);
+    annealed = new double[size];
+    limit = each(v -> v.critical().orElse(Double.POSITIVE_INFINITY));
+    records = new VesselRecords(size);
   }
 
-  /** Conductance from shelf and wall to the bottom of vessel {@code i} at a pressure, W/K. */
-  double outerConductance(int i, double pressure_Pa) {
-    return vesselArea[i] * (transfer[i].at(pressure_Pa) + wallCoefficient[i]);
+  /** Ice that vanishes per dried depth, kg/m. */
+  double icePerDepth(int i, double depth_m) {
+    return slab[i] ? iceAlong[i] : vessels[i].vessel().geometry().icePerDepth(depth_m);
   }
 
-  /** Temperature that shelf and wall together drive vessel {@code i} to, K. */
-  double source(int i, double shelf_K, double pressure_Pa) {
-    double shelfCoefficient = transfer[i].at(pressure_Pa);
-    double wall = wallCoefficient[i];
-    return wall == 0
-        ? shelf_K
-        : (shelfCoefficient * shelf_K + wall * wallTemperature[i]) / (shelfCoefficient + wall);
+  /** Resistance to heat of the ice left below the front, K/W. */
+  double layer(int i, double depth_m) {
+    return slab[i]
+        ? (thickness[i] - depth_m) * layerAlong[i]
+        : vessels[i].vessel().geometry().frozenResistance(depth_m);
   }
 
-  /** Ice per dried depth, kg/m. */
-  double icePerDepth(int i) {
-    return iceMass[i] / thickness[i];
+  /** Resistance to vapor from front to chamber, Pa s/kg. */
+  double vaporResistance(int i, double depth_m) {
+    double dried =
+        slab[i]
+            ? cake[i].at(depth_m) / productArea[i]
+            : vessels[i].vessel().geometry().cakeResistance(cake[i], depth_m);
+    return dried + mouth[i];
   }
 
-  /** Heat to be taken out to freeze vessel {@code i}, J. */
-  double heatOfFreezing(int i) {
-    return iceMass[i] * Water.FUSION_ENTHALPY;
+  /** Ice left in all vessels of kind {@code i}, kg. */
+  double iceLeft(int i) {
+    double whole = count[i] * vessels[i].vessel().geometry().iceMass();
+    return slab[i]
+        ? whole * (1 - depth[i] / thickness[i])
+        : whole * (1 - vessels[i].vessel().geometry().driedFractionAt(depth[i]));
   }
 
-  boolean allDry() {
-    for (byte now : stage) {
-      if (now != DRY) {
-        return false;
-      }
+  /** Depth of the front of vessel {@code i} when {@code gone_kg} more of its ice has gone, m. */
+  double depthAfter(int i, double gone_kg) {
+    double start = depth[i];
+    if (slab[i]) {
+      return start + gone_kg / iceAlong[i];
     }
-    return true;
+    FrontGeometry geometry = vessels[i].vessel().geometry();
+    double dried = geometry.driedFractionAt(start) + gone_kg / geometry.iceMass();
+    return geometry.depthAtDriedFraction(Math.min(1, dried));
   }
 
-  private double[] filled(double value) {
-    double[] array = new double[size];
-    Arrays.fill(array, value);
-    return array;
+  boolean isOn(int i, double time_s) {
+    return vessels[i].stay().covers(time_s);
   }
 
-  private static double[] each(
-      List<CycleVessel> vessels, java.util.function.ToDoubleFunction<CycleVessel> value) {
-    return vessels.stream().mapToDouble(value).toArray();
+  private double[] each(ToDoubleFunction<CycleVessel> value) {
+    return Arrays.stream(vessels).mapToDouble(value).toArray();
   }
 }

@@ -41,20 +41,16 @@ public record VesselDraw(Spread spread, long seed) {
     double heat = Math.exp(spread.heatTransfer() * chance.normalAt(vessel, HEAT, 0));
     double cake = Math.exp(spread.resistance() * chance.normalAt(vessel, CAKE, 0));
     double fill = Math.max(LEAST_FILL, 1 + spread.fill() * chance.normalAt(vessel, FILL, 0));
-    CycleVessel.Desorption water = typical.desorption();
     return new CycleVessel(
         1,
-        typical.slab().filledBy(fill),
         typical.vessel().varied(fill, cake),
         typical.heat().times(heat),
         new ThermalMass(typical.mass().vessel(), typical.mass().frozen() * fill),
         freezing(typical, nucleation_K, fill),
-        new CycleVessel.Desorption(
-            water.rateConstant(),
-            water.activation(),
-            water.equilibrium(),
-            water.start(),
-            water.solids() * fill));
+        typical.water().times(fill),
+        typical.annealing(),
+        typical.critical(),
+        typical.stay());
   }
 
   private static Optional<CycleVessel.Freezing> freezing(

@@ -50,9 +50,12 @@ public record VaporDuct(
 
   @Override
   public double rate(double pressure_Pa) {
-    return dischargeCoefficient
-        * area
-        * flow().massFlux(pressure_Pa, collectorPressure, vaporTemperature);
+    return rate(pressure_Pa, collectorPressure);
+  }
+
+  /** The flow against another pressure behind the duct, kg/s. */
+  double rate(double pressure_Pa, double behind_Pa) {
+    return dischargeCoefficient * area * flow().massFlux(pressure_Pa, behind_Pa, vaporTemperature);
   }
 
   /** Whether {@code pressure_Pa} is so near the collector's that the flow is no longer choked. */

@@ -56,6 +56,27 @@ public record VaporPath(List<VaporLimit> limits, double floor) {
     return least;
   }
 
+  /**
+   * As {@link #rate(double)} while the collector is warmer or colder than its usual self.
+   *
+   * @param behind_Pa vapor pressure of the collector's ice now; 0 or more
+   */
+  public double rate(double pressure_Pa, double behind_Pa) {
+    if (pressure_Pa <= behind_Pa && behind_Pa > 0) {
+      return 0;
+    }
+    double least = Double.POSITIVE_INFINITY;
+    for (VaporLimit limit : limits) {
+      least =
+          Math.min(
+              least,
+              limit instanceof VaporDuct duct
+                  ? duct.rate(pressure_Pa, behind_Pa)
+                  : limit.rate(pressure_Pa));
+    }
+    return least;
+  }
+
   /** What the dryer carries at {@code pressure_Pa}, with the part that limits it. */
   public CarriedVapor at(double pressure_Pa) {
     double rate = rate(pressure_Pa);

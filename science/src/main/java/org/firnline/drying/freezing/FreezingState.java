@@ -12,6 +12,10 @@ import org.firnline.numerics.Root;
  */
 record FreezingState(FreezingMoment.Stage stage, double temperature, double driven, double atOnce) {
 
+  private static final int MOST_STEPS = 30;
+
+  private static final double SETTLED = 1e-14;
+
   static FreezingState liquid(double temperature_K) {
     return new FreezingState(FreezingMoment.Stage.LIQUID, temperature_K, 0, 0);
   }
@@ -47,7 +51,8 @@ record FreezingState(FreezingMoment.Stage stage, double temperature, double driv
   private FreezingMoment freezingMoment(FreezingVessel vessel, double time_s, double shelf_K) {
     double contact = vessel.contactResistance();
     double share = frontShare(vessel);
-    double heat = (vessel.freezingPoint() - shelf_K) / (contact + share * vessel.layerResistance());
+    double layer = vessel.layerShare(share) * vessel.layerResistance();
+    double heat = (vessel.freezingPoint() - shelf_K) / (contact + layer);
     return new FreezingMoment(
         time_s,
         shelf_K,
@@ -90,7 +95,8 @@ record FreezingState(FreezingMoment.Stage stage, double temperature, double driv
 
   private Step froze(FreezingVessel vessel, Shelf shelf, double span_s) {
     double needed =
-        remainingHeat(vessel) * (vessel.contactResistance() + vessel.layerResistance() / 2);
+        remainingHeat(vessel)
+            * (vessel.contactResistance() + vessel.layerResistance() * vessel.layerIntegral(1));
     double after = drivenAfter(vessel, shelf, span_s);
     if (after < needed) {
       return new Step(span_s, new FreezingState(stage, temperature, Math.max(0, after), atOnce));
@@ -129,12 +135,28 @@ record FreezingState(FreezingMoment.Stage stage, double temperature, double driv
     return driven + time_s * (drive - shelf.slope() * time_s / 2);
   }
 
-  /** Share of the way of the front, from driven = heat (ξ R_contact + ξ² R_layer/2). */
+  /**
+   * Share of the way of the front, from driven = heat (ξ R_contact + R_layer ∫ share dξ): a
+   * quadratic in a flat layer; in a shell Newton's rule comes down to it from there or from 1.
+   */
   private double frontShare(FreezingVessel vessel) {
     double contact = vessel.contactResistance();
     double layer = vessel.layerResistance();
     double scaled = driven / remainingHeat(vessel);
-    return 2 * scaled / (contact + Math.sqrt(contact * contact + 2 * layer * scaled));
+    double flat = 2 * scaled / (contact + Math.sqrt(contact * contact + 2 * layer * scaled));
+    if (vessel.curvature() == 0) {
+      return flat;
+    }
+    double share = 1;
+    for (int step = 0; step < MOST_STEPS; step++) {
+      double excess = share * contact + layer * vessel.layerIntegral(share) - scaled;
+      double moved = excess / (contact + layer * vessel.layerShare(share));
+      share = Math.max(0, share - moved);
+      if (Math.abs(moved) < SETTLED) {
+        break;
+      }
+    }
+    return share;
   }
 
   private double remainingHeat(FreezingVessel vessel) {

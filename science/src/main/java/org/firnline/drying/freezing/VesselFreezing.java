@@ -36,7 +36,7 @@ public final class VesselFreezing {
   public FreezingCourse course(
       FreezingVessel vessel, Track shelf, double start_K, double nucleation_K, List<Double> times) {
     requireOrder(vessel, start_K, nucleation_K, times);
-    Recorder recorder = new Recorder(vessel, nucleation_K, FreezingState.liquid(start_K));
+    FreezingProgress progress = FreezingProgress.liquid(vessel, start_K, nucleation_K);
     double[] wanted = times.stream().mapToDouble(Double::doubleValue).toArray();
     double end = wanted[wanted.length - 1];
     double[] stops =
@@ -48,13 +48,13 @@ public final class VesselFreezing {
     double now = 0;
     List<FreezingMoment> moments = new ArrayList<>(wanted.length);
     for (double stop : stops) {
-      recorder.advance(now, stop, shelf);
+      advance(progress, now, stop, shelf);
       now = stop;
       if (Arrays.binarySearch(wanted, stop) >= 0) {
-        moments.add(recorder.state.moment(vessel, stop, shelf.at(stop)));
+        moments.add(progress.moment(stop, shelf.at(stop)));
       }
     }
-    return new FreezingCourse(moments, recorder.nucleation, recorder.frozen);
+    return new FreezingCourse(moments, known(progress.nucleation()), known(progress.frozen()));
   }
 
   private static void requireOrder(
@@ -79,47 +79,18 @@ public final class VesselFreezing {
     }
   }
 
-  /** Carries one vessel along and notes when its stages end. */
-  private static final class Recorder {
+  private static void advance(FreezingProgress progress, double from, double to, Track shelf) {
+    double slope = to > from ? slope(from, to, shelf) : 0;
+    progress.advance(from, to - from, shelf.at(from), shelf.at(from) + slope * (to - from));
+  }
 
-    private final FreezingVessel vessel;
-    private final double nucleation_K;
-    private FreezingState state;
-    private OptionalDouble nucleation = OptionalDouble.empty();
-    private OptionalDouble frozen = OptionalDouble.empty();
+  /** From the middle, so that a step at the end does not count. */
+  private static double slope(double from, double to, Track shelf) {
+    double middle = (from + to) / 2;
+    return (shelf.at(middle) - shelf.at(from)) / (middle - from);
+  }
 
-    Recorder(FreezingVessel vessel, double nucleation_K, FreezingState state) {
-      this.vessel = vessel;
-      this.nucleation_K = nucleation_K;
-      this.state = state;
-    }
-
-    void advance(double from, double to, Track shelf) {
-      double slope = to > from ? slope(from, to, shelf) : 0;
-      double now = from;
-      while (now < to) {
-        var line = new FreezingState.Shelf(shelf.at(from) + slope * (now - from), slope);
-        var step = state.advanced(vessel, nucleation_K, line, to - now);
-        boolean stays = step.state().stage() == state.stage();
-        now = stays ? to : now + step.time();
-        note(step.state().stage(), now);
-        state = step.state();
-      }
-    }
-
-    private void note(FreezingMoment.Stage reached, double time) {
-      if (reached != FreezingMoment.Stage.LIQUID && nucleation.isEmpty()) {
-        nucleation = OptionalDouble.of(time);
-      }
-      if (reached == FreezingMoment.Stage.FROZEN && frozen.isEmpty()) {
-        frozen = OptionalDouble.of(time);
-      }
-    }
-
-    /** From the middle, so that a step at the end does not count. */
-    private static double slope(double from, double to, Track shelf) {
-      double middle = (from + to) / 2;
-      return (shelf.at(middle) - shelf.at(from)) / (middle - from);
-    }
+  private static OptionalDouble known(double time_s) {
+    return Double.isInfinite(time_s) ? OptionalDouble.empty() : OptionalDouble.of(time_s);
   }
 }

@@ -36,6 +36,15 @@ public interface FrontGeometry {
   /** Depth at which {@code fraction} of the ice is gone, m. */
   double depthAtDriedFraction(double fraction);
 
+  /** Share of the ice that is gone when the front is at {@code depth_m}, 0 to 1. */
+  double driedFractionAt(double depth_m);
+
+  /**
+   * How much the front narrows while the product freezes from the wall inward: share of the disc
+   * inside the wall that the frozen product takes, 0 for a flat layer, below 1.
+   */
+  double curvature();
+
   /** Ice in the vessel at the start, kg. */
   double iceMass();
 

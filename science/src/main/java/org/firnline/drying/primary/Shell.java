@@ -136,6 +136,17 @@ public record Shell(
   }
 
   @Override
+  public double driedFractionAt(double depth_m) {
+    double freeRadius = wallRadius - thickness;
+    return depth_m * (2 * freeRadius + depth_m) / (thickness * (2 * wallRadius - thickness));
+  }
+
+  @Override
+  public double curvature() {
+    return thickness * (2 * wallRadius - thickness) / (wallRadius * wallRadius);
+  }
+
+  @Override
   public Shell filledBy(double factor) {
     double freeRadius = wallRadius - thickness;
     double ring = wallRadius * wallRadius - freeRadius * freeRadius;

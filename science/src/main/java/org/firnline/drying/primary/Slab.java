@@ -74,6 +74,16 @@ public record Slab(
   }
 
   @Override
+  public double driedFractionAt(double depth_m) {
+    return depth_m / thickness;
+  }
+
+  @Override
+  public double curvature() {
+    return 0;
+  }
+
+  @Override
   public Slab filledBy(double factor) {
     return new Slab(
         iceMass * factor, thickness * factor, productArea, vesselArea, frozenConductivity);

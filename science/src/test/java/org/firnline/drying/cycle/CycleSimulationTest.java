@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Optional;
 import org.firnline.drying.load.CoupledDrying;
 import org.firnline.drying.load.DryingLoad;
 import org.firnline.drying.load.LoadSettings;
@@ -103,15 +102,7 @@ class CycleSimulationTest {
     @Test
     void aLoadTooLargeFloatsAsTheCoupledLoadDoes() {
       CycleVessel vial = frozen(ExampleCycle.MASS.times(0.02));
-      var many =
-          new CycleVessel(
-              3_000,
-              vial.slab(),
-              vial.vessel(),
-              vial.heat(),
-              vial.mass(),
-              vial.freezing(),
-              vial.desorption());
+      CycleVessel many = vial.times(3_000);
       CycleDryer narrow = tinyChamber(4e-6);
       Track shelf = Track.constant(263.15);
       var schedule = new CycleSchedule(shelf, Track.constant(8), 0, 150_000, 150_000, 150_000);
@@ -280,7 +271,6 @@ class CycleSimulationTest {
   /** A vial that comes frozen. */
   private static CycleVessel frozen(org.firnline.drying.recipe.ThermalMass mass) {
     CycleVessel usual = ExampleCycle.vial(1, 1, 1, 270);
-    return new CycleVessel(
-        1, usual.slab(), usual.vessel(), usual.heat(), mass, Optional.empty(), usual.desorption());
+    return CycleVessel.of(1, usual.vessel(), usual.heat(), mass).holding(usual.water());
   }
 }

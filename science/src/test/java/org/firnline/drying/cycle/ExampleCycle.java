@@ -1,7 +1,6 @@
 package org.firnline.drying.cycle;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.firnline.drying.dryer.MeasuredLine;
@@ -10,6 +9,7 @@ import org.firnline.drying.primary.DryingVessel;
 import org.firnline.drying.primary.ShelfHeat;
 import org.firnline.drying.primary.Slab;
 import org.firnline.drying.recipe.ThermalMass;
+import org.firnline.drying.secondary.Desorption;
 import org.firnline.lab.CakeResistance;
 import org.firnline.lab.HeatTransfer;
 import org.firnline.lab.Recipe;
@@ -28,14 +28,13 @@ final class ExampleCycle {
   private ExampleCycle() {}
 
   static CycleVessel vial(double count, double heatFactor, double cakeFactor, double nucleation) {
-    return new CycleVessel(
-        count,
-        SLAB,
-        new DryingVessel(SLAB, CAKE.times(cakeFactor), 0),
-        ShelfHeat.of(TUBING.times(heatFactor)),
-        MASS,
-        Optional.of(new CycleVessel.Freezing(nucleation, CycleVessel.DILUTE_FREEZING_POINT, 12.2)),
-        new CycleVessel.Desorption(670.179127262, 40_000, 0.003, 0.2, 1.53e-4));
+    return CycleVessel.of(
+            count,
+            new DryingVessel(SLAB, CAKE.times(cakeFactor), 0),
+            ShelfHeat.of(TUBING.times(heatFactor)),
+            MASS)
+        .freezing(new CycleVessel.Freezing(nucleation, CycleVessel.DILUTE_FREEZING_POINT, 12.2))
+        .holding(BoundWater.of(new Desorption(670.179127262, 40_000, 0.003), 0.2, 1.53e-4));
   }
 
   static CycleDryer dryer(double slope) {

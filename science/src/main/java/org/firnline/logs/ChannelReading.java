@@ -84,6 +84,7 @@ final class ChannelReading {
     ColumnChoice choice =
         Optional.ofNullable(choices.columns().get(column.heading().header()))
             .or(() -> Optional.ofNullable(choices.columns().get("#" + (column.index() + 1))))
+            .or(() -> Optional.ofNullable(choices.columns().get(nameOf(column))))
             .orElse(new ColumnChoice(Optional.empty(), Optional.empty()));
     RoleVerdict verdict = found;
     if (choice.role().isPresent()) {
@@ -95,10 +96,15 @@ final class ChannelReading {
         : verdict;
   }
 
+  private static String nameOf(ColumnSource column) {
+    String name = column.heading().name();
+    return name.isEmpty() ? "column " + (column.index() + 1) : name;
+  }
+
   private Channel channel(ColumnSource column, RoleVerdict verdict) {
     ColumnHeading heading = column.heading();
     ColumnBuilder cells = column.cells();
-    String name = heading.name().isEmpty() ? "column " + (column.index() + 1) : heading.name();
+    String name = nameOf(column);
     explain(column, name, verdict);
     if (cells.isText()) {
       return new Channel(

@@ -54,8 +54,7 @@ record FileHead(EncodingVerdict encoding, List<SampleLine> lines) {
     try (InputStream in = text.bytes().open()) {
       found = new EncodingFinder().find(in);
     }
-    EncodingVerdict verdict =
-        choices.encoding().map(chosen -> chosen(chosen, found)).orElse(found);
+    EncodingVerdict verdict = choices.encoding().map(chosen -> chosen(chosen, found)).orElse(found);
     notes.guess(
         "encoding", verdict.charset().name(), verdict.reason(), verdict.confidence(), "encoding");
     return verdict;

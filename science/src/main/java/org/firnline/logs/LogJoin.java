@@ -91,8 +91,7 @@ public final class LogJoin {
 
   /** The logger with the finest steps among those that saw at least half of the longest span. */
   private static Log main(List<Log> loggers) {
-    double longest =
-        loggers.stream().mapToDouble(log -> log.time().duration_s()).max().orElse(0);
+    double longest = loggers.stream().mapToDouble(log -> log.time().duration_s()).max().orElse(0);
     return loggers.stream()
         .filter(log -> log.time().duration_s() >= longest / 2)
         .min(

@@ -89,8 +89,7 @@ public final class LogReader {
     }
     List<Reading> readings =
         files.stream().map(file -> read(file.fileName(), file.bytes(), choices)).toList();
-    String name =
-        files.get(0).fileName() + " and " + (files.size() - 1) + " more";
+    String name = files.get(0).fileName() + " and " + (files.size() - 1) + " more";
     return new SeveralReadings(name, choices).together(readings);
   }
 
@@ -103,8 +102,7 @@ public final class LogReader {
   }
 
   /** Readings of parts: what holds no table beside one that does is passed over. */
-  private static Reading together(
-      String fileName, List<Reading> readings, ReadingChoices choices) {
+  private static Reading together(String fileName, List<Reading> readings, ReadingChoices choices) {
     boolean any = readings.stream().anyMatch(reading -> reading.log().isPresent());
     List<Reading> used =
         any

@@ -87,8 +87,7 @@ final class OneAxis {
             .distinct()
             .toList();
     List<PreambleEntry> preamble = logs.stream().flatMap(log -> log.preamble().stream()).toList();
-    return new Log(
-        first.name(), TimeAxis.of(times), first.basis(), channels, markers, preamble);
+    return new Log(first.name(), TimeAxis.of(times), first.basis(), channels, markers, preamble);
   }
 
   /** A channel of one log. */

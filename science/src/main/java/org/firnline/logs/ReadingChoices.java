@@ -22,8 +22,8 @@ import java.util.Optional;
  * @param fileTime when the file was last written; only helps to judge a start
  * @param columns what is known about single columns, by header as written, or "#" and the column
  *     number from 1
- * @param clockOffsets by how much a logger's clock is ahead of the run's main logger, by name of its
- *     file
+ * @param clockOffsets by how much a logger's clock is ahead of the run's main logger, by name of
+ *     its file
  */
 public record ReadingChoices(
     Optional<Charset> encoding,

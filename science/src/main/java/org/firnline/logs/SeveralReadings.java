@@ -38,8 +38,7 @@ final class SeveralReadings {
                 choices.clockOffsets());
     Log log = joined.log();
     Log named =
-        new Log(
-            fileName, log.time(), log.basis(), log.channels(), log.markers(), log.preamble());
+        new Log(fileName, log.time(), log.basis(), log.channels(), log.markers(), log.preamble());
     return new Reading(
         fileName,
         Optional.of(named),
@@ -72,8 +71,7 @@ final class SeveralReadings {
     long flagged = readings.stream().mapToLong(r -> r.rows().flagged()).sum();
     long aside = readings.stream().mapToLong(r -> r.rows().setAside()).sum() + repeated;
     long rejected = readings.stream().mapToLong(r -> r.rows().rejected()).sum();
-    return new RowCounts(
-        kept + aside + rejected, kept, Math.min(flagged, kept), aside, rejected);
+    return new RowCounts(kept + aside + rejected, kept, Math.min(flagged, kept), aside, rejected);
   }
 
   private boolean isOneFile(List<Reading> readings) {

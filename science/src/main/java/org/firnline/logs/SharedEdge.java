@@ -111,9 +111,7 @@ final class SharedEdge {
     double[] b = changes(other, pair.other(), start);
     int shift = (int) Math.round((start - zero) / grid_s);
     int reach =
-        roughAhead_s == 0
-            ? (int) Math.ceil(FARTHEST_S / grid_s)
-            : Math.max(a.length, b.length);
+        roughAhead_s == 0 ? (int) Math.ceil(FARTHEST_S / grid_s) : Math.max(a.length, b.length);
     double energy = Math.sqrt(energy(a) * energy(b));
     double[] heights = new double[2 * reach + 1];
     for (int lag = -reach; lag <= reach; lag++) {
@@ -133,8 +131,7 @@ final class SharedEdge {
     for (int i = 0; i < heights.length; i++) {
       rival = Math.abs(i - best) > apart ? Math.max(rival, heights[i]) : rival;
     }
-    return new Peak(
-        (best - reach) * grid_s, heights[best], rival < RIVAL * heights[best]);
+    return new Peak((best - reach) * grid_s, heights[best], rival < RIVAL * heights[best]);
   }
 
   private static double product(double[] a, double[] b, int place) {

@@ -128,8 +128,7 @@ final class TableReading {
 
   /** Reads the same text in the form of a wide table, and says how the file itself looks. */
   private Found rewritten(FileHead head, TextSource table, String delimiter) throws IOException {
-    Found inner =
-        new TableReading(table, choices.forRewritten(), units, vocabulary).read();
+    Found inner = new TableReading(table, choices.forRewritten(), units, vocabulary).read();
     Layout wide = inner.reading().layout();
     Layout own =
         new Layout(
@@ -162,15 +161,16 @@ final class TableReading {
     List<ColumnHeading> headings = described(new HeadingReader(units).read(shape), preamble);
     TimePlan plan = new TimePlanner(vocabulary, units).plan(shape, headings);
     Optional<LongShape> longShape = LongShape.of(shape, headings);
-    if (longShape.isPresent() && !text.form().equals(TextSource.LONG) && !plan.columns().isEmpty()) {
-      TextSource table = rewriting.longTable(shape, longShape.get(), plan, before);
+    if (longShape.isPresent()
+        && !text.form().equals(TextSource.LONG)
+        && !plan.columns().isEmpty()) {
+      TextSource table = rewriting.longTable(shape, longShape.get(), plan, before, headings);
       return rewritten(head, table, dialect.delimiterWord());
     }
     TableContents contents;
     try (Lines lines = Lines.open(text.bytes(), head.encoding(), text.firstNumber())) {
       List<String> names = headings.stream().map(ColumnHeading::header).toList();
-      contents =
-          new TableReader(shape, plan, names, lines.charset(), this::isHeading).read(lines);
+      contents = new TableReader(shape, plan, names, lines.charset(), this::isHeading).read(lines);
     }
     Reading reading =
         contents.lines().size() == 0
@@ -200,8 +200,7 @@ final class TableReading {
             .map(vocabulary::topicsOf)
             .filter(topics -> topics.containsKey(Topic.TIME) || topics.containsKey(Topic.ELAPSED))
             .count();
-    long measured =
-        words.stream().filter(word -> reader.heading(word).unit().isPresent()).count();
+    long measured = words.stream().filter(word -> reader.heading(word).unit().isPresent()).count();
     return timed + measured > 1 || (timed > 0 && words.size() > 2);
   }
 
@@ -275,12 +274,7 @@ final class TableReading {
     markers.addChannels(channels);
     Log log =
         new Log(
-            text.fileName(),
-            time,
-            placed.basis(),
-            channels,
-            markers.markers(),
-            preamble.entries());
+            text.fileName(), time, placed.basis(), channels, markers.markers(), preamble.entries());
     Layout layout = layout(head, shape, headings, placed.basis().rule());
     return reading(Optional.of(log), layout, contents);
   }

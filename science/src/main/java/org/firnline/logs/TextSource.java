@@ -56,8 +56,7 @@ record TextSource(
 
   /** The same text from a later line on. */
   TextSource from(long line, EncodingVerdict found) {
-    return new TextSource(
-        fileName, form, bytes, Optional.of(found), List.of(), firstNumber, line);
+    return new TextSource(fileName, form, bytes, Optional.of(found), List.of(), firstNumber, line);
   }
 
   /** Whether its delimiter and character set are the file's own, not made by a rewriting. */

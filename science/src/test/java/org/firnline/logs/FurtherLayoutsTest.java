@@ -11,7 +11,9 @@ import org.firnline.logs.table.RowNote;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
-/** Structures of files beyond one table with one header: each with the smallest file that shows it. */
+/**
+ * Structures of files beyond one table with one header: each with the smallest file that shows it.
+ */
 class FurtherLayoutsTest {
   private static Reading read(String text) {
     return new LogReader().read("further", text.getBytes(StandardCharsets.UTF_8));

@@ -261,7 +261,9 @@ class PackedFilesTest {
           read(
               PackedFiles.openDocument(
                   row(text("Elapsed"), text("Shelf °C"))
-                      + row(cell("time", "o:time-value=\"PT23H59M00S\""), cell("float", "o:value=\"-1\""))
+                      + row(
+                          cell("time", "o:time-value=\"PT23H59M00S\""),
+                          cell("float", "o:value=\"-1\""))
                       + row(
                           cell("time", "o:time-value=\"PT25H30M15.5S\""),
                           cell("float", "o:value=\"-1\""))));

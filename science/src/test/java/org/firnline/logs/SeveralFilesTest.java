@@ -100,7 +100,8 @@ class SeveralFilesTest {
         } else {
           text.append(String.format(Locale.ROOT, ",%.2f", 10 * noise.nextGaussian()));
         }
-        text.append(String.format(Locale.ROOT, ",%.2f\n", shelf(t - 60) - 6 + 0.1 * noise.nextGaussian()));
+        text.append(
+            String.format(Locale.ROOT, ",%.2f\n", shelf(t - 60) - 6 + 0.1 * noise.nextGaussian()));
       }
       return text.toString();
     }
@@ -117,8 +118,7 @@ class SeveralFilesTest {
 
     private Log log(long ahead_s, boolean gauge) {
       return new LogReader()
-          .read(
-              "second.csv", TwoLoggers.second(ahead_s, gauge).getBytes(StandardCharsets.UTF_8))
+          .read("second.csv", TwoLoggers.second(ahead_s, gauge).getBytes(StandardCharsets.UTF_8))
           .log()
           .orElseThrow();
     }
@@ -155,8 +155,7 @@ class SeveralFilesTest {
 
     @Test
     void agree_where_nothing_is_off() {
-      ClockOffset offset =
-          new LogJoin().join(List.of(main(), log(0, true))).offsets().get(0);
+      ClockOffset offset = new LogJoin().join(List.of(main(), log(0, true))).offsets().get(0);
       assertThat(offset.ahead()).isEqualTo(Duration.ZERO);
     }
 

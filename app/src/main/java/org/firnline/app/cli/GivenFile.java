@@ -6,15 +6,29 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.firnline.logs.text.ByteSource;
 
 /** A file named on the command line. */
 final class GivenFile {
   private GivenFile() {}
 
-  static byte[] bytes(Path file) {
+  /** The bytes of a file that need not fit in memory. */
+  static ByteSource source(Path file) {
+    require(file);
+    return () -> Files.newInputStream(file);
+  }
+
+  private static void require(Path file) {
     if (!Files.isRegularFile(file)) {
       throw new BadInput(file + ": there is no such file. Check the name and the folder.");
     }
+    if (!Files.isReadable(file)) {
+      throw new BadInput(file + ": cannot be read. Check who may read it.");
+    }
+  }
+
+  static byte[] bytes(Path file) {
+    require(file);
     try {
       return Files.readAllBytes(file);
     } catch (IOException e) {

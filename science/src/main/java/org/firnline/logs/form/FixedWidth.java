@@ -16,9 +16,13 @@ public final class FixedWidth {
   private final int[] from;
   private final int[] to;
 
-  private FixedWidth(int[] from, int[] to) {
+  /** The column whose cells hold blanks, as merged stamps do; -1 if none. */
+  private final int spaced;
+
+  private FixedWidth(int[] from, int[] to, int spaced) {
     this.from = from;
     this.to = to;
+    this.spaced = spaced;
   }
 
   /**
@@ -55,27 +59,43 @@ public final class FixedWidth {
       i = end;
     }
     return new FixedWidth(
-        found.stream().mapToInt(c -> c[0]).toArray(), found.stream().mapToInt(c -> c[1]).toArray());
+        found.stream().mapToInt(c -> c[0]).toArray(),
+        found.stream().mapToInt(c -> c[1]).toArray(),
+        -1);
   }
 
-  /** Whether a line keeps to the columns: nothing between them, no blanks inside of a cell. */
-  public boolean fits(String line) {
-    int column = 0;
-    for (int i = 0; i < line.length(); i++) {
-      if (line.charAt(i) == ' ') {
-        continue;
-      }
-      while (column < to.length && i >= to[column]) {
-        column++;
-      }
-      if (column == to.length || i < from[column]) {
-        return false;
+  /** Number of columns. */
+  public int columns() {
+    return from.length;
+  }
+
+  /** The same table where some neighboring columns are one, such as a day, a month and a year. */
+  public FixedWidth merged(int first, int count) {
+    List<Integer> starts = new ArrayList<>();
+    List<Integer> ends = new ArrayList<>();
+    for (int i = 0; i < from.length; i++) {
+      if (i <= first || i >= first + count) {
+        starts.add(from[i]);
+        ends.add(to[i]);
+      } else {
+        ends.set(first, to[i]);
       }
     }
-    for (String cell : cut(line)) {
-      if (cell.indexOf(' ') >= 0) {
+    int[] mergedEnds = ends.stream().mapToInt(Integer::intValue).toArray();
+    return new FixedWidth(
+        starts.stream().mapToInt(Integer::intValue).toArray(), mergedEnds, first);
+  }
+
+  /** Whether a line keeps to the columns: a blank between any two, no blanks inside of a cell. */
+  public boolean fits(String line) {
+    int start = 0;
+    for (int i = 0; i < from.length; i++) {
+      int end = endOf(i, line);
+      boolean parted = end >= 0 && line.substring(start, end).strip().indexOf(' ') >= 0;
+      if (end < 0 || (parted && i != spaced)) {
         return false;
       }
+      start = end;
     }
     return true;
   }
@@ -83,12 +103,27 @@ public final class FixedWidth {
   /** The cells of a line that keeps to the columns. */
   public List<String> cut(String line) {
     List<String> cells = new ArrayList<>();
+    int start = 0;
     for (int i = 0; i < from.length; i++) {
-      int start = Math.min(from[i], line.length());
-      int end = i + 1 == from.length ? line.length() : Math.min(to[i], line.length());
-      cells.add(line.substring(start, Math.max(start, end)).strip());
+      int end = endOf(i, line);
+      String cell = line.substring(start, end).strip();
+      cells.add(i == spaced ? cell.replaceAll(" +", " ") : cell);
+      start = end;
     }
     return cells;
+  }
+
+  /** Where a column ends in a line: at the first blank behind its usual end; -1 if none follows. */
+  private int endOf(int column, String line) {
+    if (column + 1 == from.length) {
+      return line.length();
+    }
+    for (int i = to[column]; i < from[column + 1]; i++) {
+      if (i >= line.length() || line.charAt(i) == ' ') {
+        return Math.min(i, line.length());
+      }
+    }
+    return -1;
   }
 
   /** The cells of a heading: each run of words goes to the column it stands over. */

@@ -20,6 +20,7 @@ public final class LongTable {
   private static final List<String> GOOD = List.of("0", "good", "ok", "g", "192", "valid", "");
   private static final int MOST_TAGS = 2_000;
 
+  private final String timeHeading;
   private final Map<String, String> units = new LinkedHashMap<>();
   private final Map<String, Integer> qualities = new HashMap<>();
   private final TagSteps steps = new TagSteps();
@@ -50,6 +51,11 @@ public final class LongTable {
       Objects.requireNonNull(unit, "unit");
       Objects.requireNonNull(quality, "quality");
     }
+  }
+
+  /** An empty table. */
+  public LongTable(String timeHeading) {
+    this.timeHeading = timeHeading;
   }
 
   /** Where lines come from. */
@@ -129,9 +135,11 @@ public final class LongTable {
     }
 
     private List<String> heading() {
-      List<String> header = new ArrayList<>(List.of("time"));
+      List<String> header = new ArrayList<>(List.of(timeHeading));
       tags.forEach(
-          tag -> header.add(units.getOrDefault(tag, "").isEmpty() ? tag : tag + " [" + units.get(tag) + "]"));
+          tag ->
+              header.add(
+                  units.getOrDefault(tag, "").isEmpty() ? tag : tag + " [" + units.get(tag) + "]"));
       return header;
     }
 

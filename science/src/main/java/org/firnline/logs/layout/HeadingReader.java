@@ -1,7 +1,9 @@
 package org.firnline.logs.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -49,7 +51,27 @@ public final class HeadingReader {
       }
       headings.add(heading);
     }
-    return withoutLetteredNames(headings);
+    return numbered(withoutLetteredNames(headings));
+  }
+
+  /** Columns of the same name get a number, so that each can be spoken of. */
+  private static List<ColumnHeading> numbered(List<ColumnHeading> headings) {
+    List<ColumnHeading> all = new ArrayList<>();
+    Map<String, Integer> seen = new HashMap<>();
+    for (ColumnHeading heading : headings) {
+      int count = seen.merge(heading.name(), 1, Integer::sum);
+      String behind = " (" + count + ")";
+      all.add(
+          count == 1 || heading.name().isEmpty()
+              ? heading
+              : new ColumnHeading(
+                  heading.header() + behind,
+                  heading.name() + behind,
+                  heading.description(),
+                  heading.unit(),
+                  heading.scale()));
+    }
+    return all;
   }
 
   /** "Product C" beside "Product A" is a name: its last letter is no unit. */

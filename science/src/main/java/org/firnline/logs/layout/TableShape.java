@@ -37,14 +37,6 @@ public record TableShape(
   /** The same table where a row may end early because its last cells are empty, as in sheets. */
   public TableShape ragged() {
     return new TableShape(
-        dialect,
-        columns,
-        0,
-        headerLines,
-        unitLine,
-        bodyStart,
-        preamble,
-        kinds,
-        firstColumnGrows);
+        dialect, columns, 0, headerLines, unitLine, bodyStart, preamble, kinds, firstColumnGrows);
   }
 }

@@ -35,7 +35,8 @@ public final class OpenDocument {
       }
     }
     if (!isSpreadsheet) {
-      throw new IOException("it is a document without a spreadsheet; export the log as CSV or .ods");
+      throw new IOException(
+          "it is a document without a spreadsheet; export the log as CSV or .ods");
     }
     return sheets;
   }

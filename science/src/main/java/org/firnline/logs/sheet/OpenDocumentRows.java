@@ -82,8 +82,7 @@ final class OpenDocumentRows implements RowStream.Rows {
   /** The stored value of a cell, its shown text if it is no number or time. */
   private String readCell(String element) throws IOException {
     String type = xml.attribute("value-type").orElse("");
-    String value =
-        xml.attribute("date-value").or(() -> xml.attribute("time-value")).orElse("");
+    String value = xml.attribute("date-value").or(() -> xml.attribute("time-value")).orElse("");
     String number = xml.attribute("value").orElse("");
     StringBuilder shown = new StringBuilder();
     boolean inside = false;

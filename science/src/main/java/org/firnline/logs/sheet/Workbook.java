@@ -34,8 +34,10 @@ public final class Workbook {
     try (PlainXml xml = new PlainXml(entries.open(MAIN))) {
       while (xml.advance()) {
         if (xml.starts("workbookPr")) {
-          from1904 = xml.attribute("date1904").filter(v -> v.equals("1") || v.equals("true")).isPresent();
-        } else if (xml.starts("sheet") && xml.attribute("state").orElse("visible").equals("visible")) {
+          from1904 =
+              xml.attribute("date1904").filter(v -> v.equals("1") || v.equals("true")).isPresent();
+        } else if (xml.starts("sheet")
+            && xml.attribute("state").orElse("visible").equals("visible")) {
           String path = targets.getOrDefault(xml.attribute("id").orElse(""), "");
           if (entries.holds(path)) {
             SheetCells cells = new SheetCells(texts, styles, from1904);

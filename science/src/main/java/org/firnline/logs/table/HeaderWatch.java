@@ -39,7 +39,9 @@ final class HeaderWatch {
     return suspect > 0 && !found;
   }
 
-  /** Whether a line below a suspected heading bears it out; settles the suspicion if it waits long. */
+  /**
+   * Whether a line below a suspected heading bears it out; settles the suspicion if it waits long.
+   */
   boolean confirms(Cells cells) {
     found = figures(cells) >= FEWEST_HEADINGS;
     waited++;

@@ -6,6 +6,7 @@ import org.firnline.app.demo.HarrowFenCollection;
 import org.firnline.app.store.DataFolder;
 import org.firnline.app.web.WebApplication;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -33,11 +34,14 @@ final class DemoCommand implements Callable<Integer> {
       description = "The port to listen on (default: ${DEFAULT-VALUE}; any free one if taken).")
   private int port = Port.USUAL;
 
+  @Mixin private StoreOption store = new StoreOption();
+
   DemoCommand() {}
 
   @Override
   public Integer call() {
-    var running = WebApplication.start(new DataFolder(data), Port.orAnyFree(port));
+    DataFolder folder = new DataFolder(data);
+    var running = WebApplication.start(folder, Port.orAnyFree(port), store.asSetting(folder));
     running.getBean(HarrowFenCollection.class).fill();
     Started.say(
         spec,

@@ -14,6 +14,7 @@ import org.firnline.app.planfile.PlanFileReader;
 import org.firnline.app.planfile.PlanInput;
 import org.firnline.app.planfile.PlanReading;
 import org.firnline.app.reading.ChosenReading;
+import org.firnline.app.reading.PlannedSteps;
 import org.firnline.app.reading.ReviewJson;
 import org.firnline.app.reading.ReviewReport;
 import org.firnline.app.words.Shown;
@@ -22,6 +23,8 @@ import org.firnline.logs.GivenLog;
 import org.firnline.logs.LogReader;
 import org.firnline.logs.Reading;
 import org.firnline.logs.ReadingChoices;
+import org.firnline.planning.PlanAnswer;
+import org.firnline.planning.Planner;
 import org.firnline.review.Finding;
 import org.firnline.review.Review;
 import org.firnline.review.ReviewContext;
@@ -52,7 +55,9 @@ final class ReviewCommand implements Callable<Integer> {
   @Option(
       names = "--plan",
       paramLabel = "FILE",
-      description = "The plan the run followed; its critical temperature is the limit.")
+      description =
+          "The plan the run followed: its critical temperature is the limit, its steps are"
+              + " compared.")
   private @Nullable Path plan;
 
   @Option(
@@ -121,6 +126,7 @@ final class ReviewCommand implements Callable<Integer> {
                             System.lineSeparator(),
                             reading.problems().stream().map(p -> p.sentence()).toList())));
     double limit_K = input.load().product().critical().temperature().best();
-    return new ReviewContext(OptionalDouble.of(limit_K), List.of());
+    PlanAnswer answer = new Planner().answer(input.question());
+    return new ReviewContext(OptionalDouble.of(limit_K), PlannedSteps.of(answer));
   }
 }

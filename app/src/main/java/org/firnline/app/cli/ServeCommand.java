@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import org.firnline.app.store.DataFolder;
 import org.firnline.app.web.WebApplication;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -29,12 +30,15 @@ final class ServeCommand implements Callable<Integer> {
       description = "The port to listen on (default: ${DEFAULT-VALUE}).")
   private int port = Port.USUAL;
 
+  @Mixin private StoreOption store = new StoreOption();
+
   ServeCommand() {}
 
   @Override
   public Integer call() {
     Port.mustBeFree(port);
-    var running = WebApplication.start(new DataFolder(data), port);
+    DataFolder folder = new DataFolder(data);
+    var running = WebApplication.start(folder, port, store.asSetting(folder));
     Started.say(spec, "Firnline serves " + data + " at", WebApplication.address(running));
     return FirnlineCommand.STILL_SERVING;
   }

@@ -2,7 +2,6 @@ package org.firnline.app.security;
 
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
-import org.springframework.security.config.Customizer;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.context.SecurityContextHolderFilter;
@@ -27,7 +26,7 @@ class WebSecurity {
         // The JSON interface keeps nothing, so a forged request would change nothing.
         .csrf(csrf -> csrf.csrfTokenRepository(tokenInCookie()).ignoringRequestMatchers(API))
         .requestCache(cache -> cache.disable())
-        .anonymous(Customizer.withDefaults())
+        .anonymous(whoever -> whoever.principal(Single.PERSON))
         .addFilterBefore(new LoopbackHostFilter(), SecurityContextHolderFilter.class)
         .headers(
             headers ->

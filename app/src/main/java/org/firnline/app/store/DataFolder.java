@@ -22,12 +22,12 @@ public record DataFolder(Path root) {
   }
 
   /** The database file. */
-  Path database() {
+  public Path database() {
     return root.resolve("firnline.db");
   }
 
   /** The folder of raw files, named by their content. */
-  Path rawFiles() {
+  public Path rawFiles() {
     return root.resolve("raw");
   }
 }

@@ -4,16 +4,22 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
+import org.firnline.app.store.audit.AuditedTable;
+import org.firnline.app.store.audit.Changes;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
 /** The dryers of this laboratory, in the order people list them. */
 @Repository
 public class KeptDryers {
-  private final JdbcClient database;
+  private static final AuditedTable DRYER = AuditedTable.of("dryer");
 
-  KeptDryers(JdbcClient database) {
+  private final JdbcClient database;
+  private final Changes changes;
+
+  KeptDryers(JdbcClient database, Changes changes) {
     this.database = database;
+    this.changes = changes;
   }
 
   /** All dryers. */
@@ -41,18 +47,23 @@ public class KeptDryers {
 
   /** Adds a dryer at the end of the list; its number is given by the store. */
   public void add(String name, String kind, String description, String planSection) {
-    database
-        .sql(
-            """
-            insert into dryer (name, kind, description, plan_section, position)
-            values (:name, :kind, :description, :plan_section,
-                    (select coalesce(max(position), 0) + 1 from dryer))
-            """)
-        .param("name", name)
-        .param("kind", kind)
-        .param("description", description)
-        .param("plan_section", planSection)
-        .update();
+    changes.add(
+        DRYER,
+        () ->
+            database
+                .sql(
+                    """
+                    insert into dryer (name, kind, description, plan_section, position)
+                    values (:name, :kind, :description, :plan_section,
+                            (select coalesce(max(position), 0) + 1 from dryer))
+                    returning id
+                    """)
+                .param("name", name)
+                .param("kind", kind)
+                .param("description", description)
+                .param("plan_section", planSection)
+                .query(Long.class)
+                .single());
   }
 
   private static KeptDryer dryer(ResultSet row, int number) throws SQLException {

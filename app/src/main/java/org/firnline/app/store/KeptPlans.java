@@ -7,16 +7,22 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import org.firnline.app.store.audit.AuditedTable;
+import org.firnline.app.store.audit.Changes;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
 /** The plans of this laboratory. */
 @Repository
 public class KeptPlans {
+  private static final AuditedTable PLAN = AuditedTable.of("plan");
+
   private final JdbcClient database;
+  private final Changes changes;
   private final Clock clock;
 
-  KeptPlans(JdbcClient database, Clock clock) {
+  KeptPlans(JdbcClient database, Changes changes, Clock clock) {
+    this.changes = changes;
     this.database = database;
     this.clock = clock;
   }
@@ -40,18 +46,21 @@ public class KeptPlans {
 
   /** Saves a plan as typed; gives its number. */
   public long add(String title, String yaml) {
-    return database
-        .sql(
-            """
+    return changes.add(
+        PLAN,
+        () ->
+            database
+                .sql(
+                    """
             insert into plan (title, yaml, saved_utc)
             values (:title, :yaml, :saved_utc)
             returning id
             """)
-        .param("title", title)
-        .param("yaml", yaml)
-        .param("saved_utc", clock.instant().truncatedTo(ChronoUnit.SECONDS).toString())
-        .query(Long.class)
-        .single();
+                .param("title", title)
+                .param("yaml", yaml)
+                .param("saved_utc", clock.instant().truncatedTo(ChronoUnit.SECONDS).toString())
+                .query(Long.class)
+                .single());
   }
 
   private static KeptPlan plan(ResultSet row, int number) throws SQLException {

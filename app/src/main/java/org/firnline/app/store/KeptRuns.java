@@ -9,20 +9,27 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import org.firnline.app.store.audit.AuditedTable;
+import org.firnline.app.store.audit.Changes;
+import org.firnline.app.store.audit.Unaudited;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
 /** The runs of this laboratory. */
 @Repository
 public class KeptRuns {
+  private static final AuditedTable RUN =
+      AuditedTable.of("run").derived("started_utc", "ended_utc", "worst_state", "worst_text");
   private static final String COLUMNS =
       "id, title, dryer_id, log_file_id, plan_id, critical_temperature_K,"
           + " started_utc, ended_utc, worst_state, worst_text";
 
   private final JdbcClient database;
+  private final Changes changes;
   private final Clock clock;
 
-  KeptRuns(JdbcClient database, Clock clock) {
+  KeptRuns(JdbcClient database, Changes changes, Clock clock) {
+    this.changes = changes;
     this.database = database;
     this.clock = clock;
   }
@@ -72,40 +79,48 @@ public class KeptRuns {
 
   /** Adds a run read from a log; gives its number. */
   public long add(String title, long dryerId, long logFileId, Optional<Instant> started) {
-    return database
-        .sql(
-            """
+    return changes.add(
+        RUN,
+        () ->
+            database
+                .sql(
+                    """
             insert into run (title, dryer_id, log_file_id, started_utc, added_utc)
             values (:title, :dryer_id, :log_file_id, :started_utc, :added_utc)
             returning id
             """)
-        .param("title", title)
-        .param("dryer_id", dryerId)
-        .param("log_file_id", logFileId)
-        .param("started_utc", started.map(Instant::toString).orElse(null))
-        .param("added_utc", clock.instant().truncatedTo(ChronoUnit.SECONDS).toString())
-        .query(Long.class)
-        .single();
+                .param("title", title)
+                .param("dryer_id", dryerId)
+                .param("log_file_id", logFileId)
+                .param("started_utc", started.map(Instant::toString).orElse(null))
+                .param("added_utc", clock.instant().truncatedTo(ChronoUnit.SECONDS).toString())
+                .query(Long.class)
+                .single());
   }
 
   /** Says what a run is to be judged against. */
   public void judgeAgainst(long id, OptionalLong planId, OptionalDouble criticalTemperature_K) {
-    database
-        .sql(
-            """
+    changes.change(
+        RUN,
+        id,
+        () ->
+            database
+                .sql(
+                    """
             update run
             set plan_id = :plan_id, critical_temperature_K = :critical_temperature_K
             where id = :id
             """)
-        .param("plan_id", planId.isPresent() ? planId.getAsLong() : null)
-        .param(
-            "critical_temperature_K",
-            criticalTemperature_K.isPresent() ? criticalTemperature_K.getAsDouble() : null)
-        .param("id", id)
-        .update();
+                .param("plan_id", planId.isPresent() ? planId.getAsLong() : null)
+                .param(
+                    "critical_temperature_K",
+                    criticalTemperature_K.isPresent() ? criticalTemperature_K.getAsDouble() : null)
+                .param("id", id)
+                .update());
   }
 
   /** Remembers the last review of a run in a line. */
+  @Unaudited("computed from the log and computed again at will")
   public void summarize(long id, RunSummary summary) {
     database
         .sql(
@@ -125,12 +140,16 @@ public class KeptRuns {
 
   /** Gives a run another title and dryer. */
   public void rename(long id, String title, long dryerId) {
-    database
-        .sql("update run set title = :title, dryer_id = :dryer_id where id = :id")
-        .param("title", title)
-        .param("dryer_id", dryerId)
-        .param("id", id)
-        .update();
+    changes.change(
+        RUN,
+        id,
+        () ->
+            database
+                .sql("update run set title = :title, dryer_id = :dryer_id where id = :id")
+                .param("title", title)
+                .param("dryer_id", dryerId)
+                .param("id", id)
+                .update());
   }
 
   private static KeptRun run(ResultSet row, int number) throws SQLException {

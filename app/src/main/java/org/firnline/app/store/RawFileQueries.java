@@ -6,15 +6,22 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.firnline.app.store.audit.Action;
+import org.firnline.app.store.audit.AuditedTable;
+import org.firnline.app.store.audit.Changes;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
 /** The rows about raw files. */
 @Repository
 class RawFileQueries {
-  private final JdbcClient database;
+  private static final AuditedTable LOG_FILE = AuditedTable.of("log_file");
 
-  RawFileQueries(JdbcClient database) {
+  private final JdbcClient database;
+  private final Changes changes;
+
+  RawFileQueries(JdbcClient database, Changes changes) {
+    this.changes = changes;
     this.database = database;
   }
 
@@ -58,25 +65,35 @@ class RawFileQueries {
   }
 
   void add(String sha256, long size_bytes, String originalName, Instant arrived) {
-    database
-        .sql(
-            """
+    changes.add(
+        Action.IMPORT,
+        LOG_FILE,
+        () ->
+            database
+                .sql(
+                    """
             insert into log_file (sha256, size_bytes, original_name, arrived_utc)
             values (:sha256, :size_bytes, :original_name, :arrived_utc)
+            returning id
             """)
-        .param("sha256", sha256)
-        .param("size_bytes", size_bytes)
-        .param("original_name", originalName)
-        .param("arrived_utc", arrived.toString())
-        .update();
+                .param("sha256", sha256)
+                .param("size_bytes", size_bytes)
+                .param("original_name", originalName)
+                .param("arrived_utc", arrived.toString())
+                .query(Long.class)
+                .single());
   }
 
   void choose(long id, Map<String, String> choices) {
-    database
-        .sql("update log_file set choices = :choices where id = :id")
-        .param("choices", PairText.write(choices))
-        .param("id", id)
-        .update();
+    changes.change(
+        LOG_FILE,
+        id,
+        () ->
+            database
+                .sql("update log_file set choices = :choices where id = :id")
+                .param("choices", PairText.write(choices))
+                .param("id", id)
+                .update());
   }
 
   private static RawFile rawFile(ResultSet row, int number) throws SQLException {

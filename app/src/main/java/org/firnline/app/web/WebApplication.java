@@ -1,5 +1,6 @@
 package org.firnline.app.web;
 
+import java.util.HashMap;
 import java.util.Map;
 import org.firnline.app.store.DataFolder;
 import org.springframework.boot.Banner;
@@ -22,11 +23,23 @@ public class WebApplication {
    * @return the running application; close it to stop serving
    */
   public static ConfigurableApplicationContext start(DataFolder folder, int port) {
+    return start(folder, port, Map.of());
+  }
+
+  /**
+   * Starts serving with further settings.
+   *
+   * @param settings by name, e.g. {@code firnline.store}
+   */
+  public static ConfigurableApplicationContext start(
+      DataFolder folder, int port, Map<String, Object> settings) {
     SpringApplication application = new SpringApplication(WebApplication.class);
     application.setBannerMode(Banner.Mode.OFF);
     application.setLogStartupInfo(false);
-    application.setDefaultProperties(
-        Map.of("firnline.data", folder.root().toString(), "server.port", port));
+    Map<String, Object> all = new HashMap<>(settings);
+    all.put("firnline.data", folder.root().toString());
+    all.put("server.port", port);
+    application.setDefaultProperties(all);
     return application.run();
   }
 

@@ -2,54 +2,52 @@ package org.firnline.app.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
-import com.zaxxer.hikari.HikariDataSource;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
-import javax.sql.DataSource;
-import org.flywaydb.core.Flyway;
+import org.firnline.app.store.database.Dialect;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
+@ParameterizedClass
+@EnumSource
 class RawFilesTest {
-  private static final Instant NOW = Instant.parse("2026-11-25T14:02:00Z");
+  @Parameter Dialect dialect;
 
   @TempDir Path root;
 
-  private DataSource source;
+  private OpenStore store;
   private DataFolder folder;
   private JdbcClient database;
   private RawFiles files;
 
   @BeforeEach
   void open() {
-    folder = new DataFolder(root.resolve("laboratory"));
-    source = new SqliteStore().dataSource(folder);
-    Flyway.configure()
-        .dataSource(source)
-        .locations("classpath:db/migration/sqlite")
-        .load()
-        .migrate();
-    database = JdbcClient.create(source);
-    files = new RawFiles(folder, new RawFileQueries(database), Clock.fixed(NOW, ZoneOffset.UTC));
+    store = Stores.open(dialect, root);
+    folder = store.folder();
+    database = store.database();
+    files = store.files();
   }
 
   @AfterEach
   void close() {
-    ((HikariDataSource) source).close();
+    store.close();
   }
 
   private RawFile keep(String text, String name) throws IOException {
@@ -76,7 +74,7 @@ class RawFilesTest {
           .isEqualTo("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
       assertThat(kept.size_bytes()).isEqualTo(3);
       assertThat(kept.originalName()).isEqualTo("log.csv");
-      assertThat(kept.arrived()).isEqualTo(NOW);
+      assertThat(kept.arrived()).isEqualTo(Stores.NOW);
     }
 
     @Test
@@ -133,13 +131,14 @@ class RawFilesTest {
   class TheStore {
     @Test
     void refusesARunOnADryerThatIsNotThere() {
-      KeptRuns runs = new KeptRuns(database, Clock.fixed(NOW, ZoneOffset.UTC));
-      assertThatThrownBy(() -> runs.add("run", 99, 1, java.util.Optional.empty()))
-          .hasMessageContaining("FOREIGN KEY");
+      assertThatThrownBy(() -> store.runs().add("run", 99, 1, Optional.empty()))
+          .isInstanceOf(DataAccessException.class);
+      assertThat(store.audit().head().entries()).isZero();
     }
 
     @Test
     void writesAheadSoThatReadersNeverWait() {
+      assumeThat(dialect).isEqualTo(Dialect.SQLITE);
       assertThat(database.sql("pragma journal_mode").query(String.class).single()).isEqualTo("wal");
     }
   }

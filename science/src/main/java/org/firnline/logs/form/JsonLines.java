@@ -1,7 +1,9 @@
 package org.firnline.logs.form;
 
 import java.io.IOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -97,7 +99,7 @@ public final class JsonLines {
     private final List<String> names;
     private final JsonRecords records;
     private long line;
-    private Optional<JsonRecords.Found> due = Optional.empty();
+    private final Deque<JsonRecords.Found> due = new ArrayDeque<>();
     private boolean headed;
 
     Rows(List<String> names, JsonRecords records) {
@@ -108,10 +110,10 @@ public final class JsonLines {
     @Override
     public Optional<List<String>> next() throws IOException {
       if (due.isEmpty()) {
-        due = records.next();
+        records.next().ifPresent(due::add);
       }
       // The heading stands right above the first object's row, which is one line lower than it.
-      long wanted = due.map(found -> headed ? found.line() + 1 : found.line()).orElse(0L);
+      long wanted = due.isEmpty() ? 0 : due.getFirst().line() + (headed ? 1 : 0);
       if (line + 1 < wanted) {
         line++;
         return Optional.of(List.of());
@@ -124,9 +126,7 @@ public final class JsonLines {
                 .map(name -> units.containsKey(name) ? name + " [" + units.get(name) + "]" : name)
                 .toList());
       }
-      Optional<List<String>> row = due.map(found -> cells(found.text()));
-      due = Optional.empty();
-      return row;
+      return Optional.ofNullable(due.poll()).map(found -> cells(found.text()));
     }
 
     /** The cells of an object; a text that is none stays whole, to be rejected by its line. */

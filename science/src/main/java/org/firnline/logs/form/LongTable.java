@@ -1,7 +1,9 @@
 package org.firnline.logs.form;
 
 import java.io.IOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -103,7 +105,7 @@ public final class LongTable {
     private final List<String> tags = List.copyOf(units.keySet());
     private final double apart = steps.halfAStep();
     private final Map<String, String> row = new HashMap<>();
-    private Optional<Line> due = Optional.empty();
+    private final Deque<Line> due = new ArrayDeque<>();
     private boolean started;
     private boolean headed;
     private long written;
@@ -116,10 +118,10 @@ public final class LongTable {
     public Optional<List<String>> next() throws IOException {
       if (!started) {
         started = true;
-        due = source.next();
+        source.next().ifPresent(due::add);
       }
       // The heading stands right above the first row, and every row in its first value's line.
-      long wanted = due.map(line -> headed ? line.number() : line.number() - 1).orElse(0L);
+      long wanted = due.isEmpty() ? 0 : due.getFirst().number() - (headed ? 0 : 1);
       if (headed && due.isEmpty()) {
         return Optional.empty();
       }
@@ -144,12 +146,12 @@ public final class LongTable {
     }
 
     private List<String> gathered() throws IOException {
-      Line first = due.orElseThrow();
+      Line first = due.getFirst();
       row.clear();
-      while (due.isPresent() && belongs(first, due.get())) {
-        Line line = due.get();
+      while (!due.isEmpty() && belongs(first, due.getFirst())) {
+        Line line = due.removeFirst();
         row.put(line.tag(), isGood(line) ? line.value() : "bad");
-        due = source.next();
+        source.next().ifPresent(due::add);
       }
       List<String> cells = new ArrayList<>(List.of(first.stamp()));
       tags.forEach(tag -> cells.add(row.getOrDefault(tag, "")));

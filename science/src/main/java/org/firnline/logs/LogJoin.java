@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.firnline.logs.channel.Channel;
 import org.firnline.logs.channel.TimeAxis;
 
@@ -73,14 +74,15 @@ public final class LogJoin {
   }
 
   private static Joined together(List<Log> loggers, int repeated, Map<String, Duration> decided) {
-    Log main = main(loggers);
+    int mainPlace = main(loggers);
+    Log main = loggers.get(mainPlace);
     List<ClockOffset> offsets = new ArrayList<>();
     List<Log> aligned = new ArrayList<>(List.of(main));
-    for (Log log : loggers) {
-      boolean ownClock = !log.name().equals(main.name());
-      if (log != main && !ownClock) {
-        aligned.add(log);
-      } else if (log != main) {
+    for (int i = 0; i < loggers.size(); i++) {
+      Log log = loggers.get(i);
+      if (i != mainPlace && log.name().equals(main.name())) {
+        aligned.add(log); // another table of the same file has the same clock
+      } else if (i != mainPlace) {
         ClockOffset offset = offset(main, log, decided);
         offsets.add(offset);
         aligned.add(shifted(log, offset.ahead()));
@@ -89,15 +91,19 @@ public final class LogJoin {
     return new Joined(new OneAxis(aligned).log(), repeated, offsets);
   }
 
-  /** The logger with the finest steps among those that saw at least half of the longest span. */
-  private static Log main(List<Log> loggers) {
-    double longest = loggers.stream().mapToDouble(log -> log.time().duration_s()).max().orElse(0);
-    return loggers.stream()
-        .filter(log -> log.time().duration_s() >= longest / 2)
-        .min(
-            Comparator.comparing((Log log) -> !log.basis().startKnown())
-                .thenComparingDouble(log -> log.time().duration_s() / log.time().size()))
-        .orElse(loggers.get(0));
+  /** Place of the logger with the finest steps among those that saw half of the longest span. */
+  private static int main(List<Log> loggers) {
+    double longest =
+        loggers.stream().mapToDouble(log -> log.time().duration_s()).max().orElse(0);
+    Comparator<Integer> finest =
+        Comparator.comparing((Integer i) -> !loggers.get(i).basis().startKnown())
+            .thenComparingDouble(
+                i -> loggers.get(i).time().duration_s() / loggers.get(i).time().size());
+    return IntStream.range(0, loggers.size())
+        .boxed()
+        .filter(i -> loggers.get(i).time().duration_s() >= longest / 2)
+        .min(finest)
+        .orElse(0);
   }
 
   private static ClockOffset offset(Log main, Log log, Map<String, Duration> decided) {

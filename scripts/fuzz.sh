@@ -29,7 +29,7 @@ java -cp "$classes" org.firnline.logs.FuzzSeeds "$work/corpus"
 began="$(date -u +%FT%H:%MZ)"
 set +e
 nice -n 15 java -Xmx768m -cp "$classes" com.code_intelligence.jazzer.Jazzer \
-  --target_class=org.firnline.logs.LogReaderFuzz \
+  --target_class=org.firnline.review.LogReaderFuzz \
   --instrumentation_includes='org.firnline.logs.**' \
   --reproducer_path="$work" \
   -artifact_prefix="$work/" -max_total_time="$seconds" -timeout=20 -rss_limit_mb=1536 \

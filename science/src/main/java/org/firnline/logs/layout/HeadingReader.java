@@ -18,6 +18,8 @@ public final class HeadingReader {
       Pattern.compile("(.*?)\\s*([\\[({][^\\])}]*[\\])}])\\s*(.*)");
   private static final Pattern SCALED_TAIL =
       Pattern.compile("(.*?[^x])x(\\d+(?:\\.\\d+)?(?:[eE][+-]?\\d+)?|10\\^?-\\d+)(\\D.*)?");
+  private static final Pattern SCALING =
+      Pattern.compile("[x×*]\\s*\\d|0[.,]\\d|10\\^?-|1[eE]-");
   private static final Pattern SLASHED = Pattern.compile("(.*\\S)\\s*[/,]\\s*(\\S+)");
 
   private final UnitSpellings units;
@@ -143,13 +145,18 @@ public final class HeadingReader {
     for (int words = 2; words >= 1; words--) {
       int cut = tailStart(header, words);
       Optional<ColumnUnit> unit =
-          cut > 0 ? units.findPlain(header.substring(cut)) : Optional.empty();
+          cut > 0 ? unitBehind(header.substring(cut)) : Optional.empty();
       if (unit.isPresent()) {
         String name = header.substring(0, cut).strip().replaceFirst("\\s+in$", "");
         return new ColumnHeading(header, name, "", unit, 1);
       }
     }
     return suffixed(header);
+  }
+
+  /** A unit, scaled only if it is written as a scaling: "x10-3 mbar", not the "1 °C" of a name. */
+  private Optional<ColumnUnit> unitBehind(String tail) {
+    return SCALING.matcher(tail).lookingAt() ? units.find(tail) : units.findPlain(tail);
   }
 
   private static int tailStart(String header, int words) {

@@ -1,7 +1,7 @@
-package org.firnline.logs;
+package org.firnline.review;
 
-import org.firnline.review.ReviewContext;
-import org.firnline.review.Reviewer;
+import org.firnline.logs.LogReader;
+import org.firnline.logs.Reading;
 
 /**
  * What the fuzzer throws at the reader: any bytes. A reading must come out, every line accounted

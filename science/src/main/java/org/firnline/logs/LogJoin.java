@@ -93,8 +93,7 @@ public final class LogJoin {
 
   /** Place of the logger with the finest steps among those that saw half of the longest span. */
   private static int main(List<Log> loggers) {
-    double longest =
-        loggers.stream().mapToDouble(log -> log.time().duration_s()).max().orElse(0);
+    double longest = loggers.stream().mapToDouble(log -> log.time().duration_s()).max().orElse(0);
     Comparator<Integer> finest =
         Comparator.comparing((Integer i) -> !loggers.get(i).basis().startKnown())
             .thenComparingDouble(

@@ -64,7 +64,8 @@ final class Rewriting {
       for (int first = 0; first + count < columns.columns(); first++) {
         if (!rows.isEmpty() && areWhole(rows, first, first + count, stamps)) {
           int next = first + count;
-          boolean half = rows.stream().allMatch(cells -> cells.get(next).matches("(?i)[ap]\\.?m\\.?"));
+          boolean half =
+              rows.stream().allMatch(cells -> cells.get(next).matches("(?i)[ap]\\.?m\\.?"));
           int pieces = half ? count + 1 : count;
           return pieces == 1 ? columns : columns.merged(first, pieces);
         }
@@ -73,8 +74,7 @@ final class Rewriting {
     return columns;
   }
 
-  private static boolean areWhole(
-      List<List<String>> rows, int from, int to, StampScan stamps) {
+  private static boolean areWhole(List<List<String>> rows, int from, int to, StampScan stamps) {
     return rows.stream()
         .map(cells -> String.join(" ", cells.subList(from, to)))
         .allMatch(cell -> stamps.scan(cell).kind() == Stamp.Kind.DATE_TIME);

@@ -64,11 +64,17 @@ class FurtherLayoutsTest {
     void in_nested_objects_over_several_lines_is_read() {
       Reading reading =
           read(
-              "{\n \"dryer\": \"Fen 2\",\n \"samples\": [\n"
-                  + "  {\"ts\": \"2026-10-12T08:00:00Z\",\n   \"shelf\": {\"in\": -40.0, \"out\": -39.8},\n"
+              "{\n"
+                  + " \"dryer\": \"Fen 2\",\n"
+                  + " \"samples\": [\n"
+                  + "  {\"ts\": \"2026-10-12T08:00:00Z\",\n"
+                  + "   \"shelf\": {\"in\": -40.0, \"out\": -39.8},\n"
                   + "   \"p\": {\"value\": 8.1, \"unit\": \"Pa\"}},\n"
-                  + "  {\"ts\": \"2026-10-12T08:01:00Z\",\n   \"shelf\": {\"in\": -40.0, \"out\": -39.9},\n"
-                  + "   \"p\": {\"value\": 8.0, \"unit\": \"Pa\"}}\n ]\n}\n");
+                  + "  {\"ts\": \"2026-10-12T08:01:00Z\",\n"
+                  + "   \"shelf\": {\"in\": -40.0, \"out\": -39.9},\n"
+                  + "   \"p\": {\"value\": 8.0, \"unit\": \"Pa\"}}\n"
+                  + " ]\n"
+                  + "}\n");
       assertThat(log(reading).time().size()).isEqualTo(2);
       assertThat(log(reading).channelsIn(Role.SHELF)).hasSize(2);
       assertThat(in(Role.PRESSURE, reading).series().value(1)).isEqualTo(8.0);
@@ -121,8 +127,17 @@ class FurtherLayoutsTest {
     void are_one_log_with_a_marker_for_each_step() {
       Reading reading =
           read(
-              "Step 1 freezing\nmin;shelf °C;p mbar\n0;20.0;1000\n1;10.0;1000\n2;0.0;1000\n"
-                  + "\nStep 2 primary drying\nmin;shelf °C;p mbar\n0;-40.0;0.1\n1;-40.0;0.1\n2;-39.0;0.1\n");
+              "Step 1 freezing\n"
+                  + "min;shelf °C;p mbar\n"
+                  + "0;20.0;1000\n"
+                  + "1;10.0;1000\n"
+                  + "2;0.0;1000\n"
+                  + "\n"
+                  + "Step 2 primary drying\n"
+                  + "min;shelf °C;p mbar\n"
+                  + "0;-40.0;0.1\n"
+                  + "1;-40.0;0.1\n"
+                  + "2;-39.0;0.1\n");
       assertThat(log(reading).time().size()).isEqualTo(6);
       assertThat(log(reading).time().duration_s()).isEqualTo(300);
       assertThat(log(reading).markers())
@@ -187,8 +202,10 @@ class FurtherLayoutsTest {
     void is_neither_a_channel_of_use_nor_a_flood_of_events() {
       Reading reading =
           read(
-              "UTC;Elapsed;Shelf °C;p mbar\n2026-10-12 08:00:00;00:00:00;-40.0;0.081\n"
-                  + "2026-10-12 08:01:00;00:01:00;-40.0;0.081\n2026-10-12 08:02:00;00:02:00;-40.0;0.08\n");
+              "UTC;Elapsed;Shelf °C;p mbar\n"
+                  + "2026-10-12 08:00:00;00:00:00;-40.0;0.081\n"
+                  + "2026-10-12 08:01:00;00:01:00;-40.0;0.081\n"
+                  + "2026-10-12 08:02:00;00:02:00;-40.0;0.08\n");
       assertThat(log(reading).markers()).isEmpty();
       assertThat(reading.questions()).isEmpty();
     }

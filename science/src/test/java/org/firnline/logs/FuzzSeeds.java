@@ -9,7 +9,9 @@ import java.util.Random;
 /** Writes files for the fuzzer to begin with: one of each packed form, and layouts by chance. */
 public final class FuzzSeeds {
   private static final String TEXT =
-      "time_utc,shelf_C,p_mbar\n2026-10-12T08:00:00Z,-40.0,0.081\n2026-10-12T08:01:00Z,-40.0,0.08\n";
+      "time_utc,shelf_C,p_mbar\n"
+          + "2026-10-12T08:00:00Z,-40.0,0.081\n"
+          + "2026-10-12T08:01:00Z,-40.0,0.08\n";
 
   private FuzzSeeds() {}
 

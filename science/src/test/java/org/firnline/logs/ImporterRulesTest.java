@@ -82,7 +82,8 @@ class ImporterRulesTest {
 
   @Nested
   class R_IMP_02_the_character_set {
-    private final String text = "time UTC;Stellfläche [°C]\n2026-10-12 08:00;-40,0\n2026-10-12 08:01;-40,1\n";
+    private final String text =
+        "time UTC;Stellfläche [°C]\n2026-10-12 08:00;-40,0\n2026-10-12 08:01;-40,1\n";
 
     @Test
     void is_told_by_its_mark_then_by_validity_then_by_the_signs_logs_hold() {
@@ -118,7 +119,9 @@ class ImporterRulesTest {
     @Test
     void are_decided_together() {
       Reading reading =
-          read("time UTC,shelf C,p mbar\n" + "\"2026-10-12 08:00\",\"-40,0\",\"0,081\"\n".repeat(60));
+          read(
+              "time UTC,shelf C,p mbar\n"
+                  + "\"2026-10-12 08:00\",\"-40,0\",\"0,081\"\n".repeat(60));
       assertThat(reading.layout().delimiter()).isEqualTo(",");
       assertThat(reading.layout().decimalMark()).isEqualTo(",");
       assertThat(reading.log().orElseThrow().channels().get(1).series().asWritten(0))
@@ -167,9 +170,7 @@ class ImporterRulesTest {
     @Test
     void is_remembered_by_the_choice_of_its_source() {
       ReadingChoices told =
-          ReadingChoices.none()
-              .withZone(ZoneId.of("UTC"))
-              .withDateOrder(DateOrder.DAY_MONTH_YEAR);
+          ReadingChoices.none().withZone(ZoneId.of("UTC")).withDateOrder(DateOrder.DAY_MONTH_YEAR);
       Reading reading = dates("03/04/2026 08:00", "03/04/2026 08:01", told);
       assertThat(reading.questions()).isEmpty();
       assertThat(reading.log().orElseThrow().start())
@@ -215,8 +216,7 @@ class ImporterRulesTest {
   class R_IMP_10_a_gap {
     @Test
     void stays_a_gap_and_is_not_filled() {
-      Log log =
-          read(HEAD + rows(0, 5) + rows(45, 50)).log().orElseThrow();
+      Log log = read(HEAD + rows(0, 5) + rows(45, 50)).log().orElseThrow();
       assertThat(log.time().size()).isEqualTo(10);
       assertThat(log.time().elapsed_s(5) - log.time().elapsed_s(4)).isEqualTo(41 * 60.0);
     }
@@ -226,7 +226,9 @@ class ImporterRulesTest {
   class R_IMP_11_words_in_a_numbers_place {
     @Test
     void become_states_and_never_zero() {
-      String[] words = {"High", "OVER", "Low", "UNDER", "OFF", "OL", "---", "NaN", "Err 4", "<0.01"};
+      String[] words = {
+        "High", "OVER", "Low", "UNDER", "OFF", "OL", "---", "NaN", "Err 4", "<0.01"
+      };
       Quality[] states = {
         Quality.OVER_RANGE,
         Quality.OVER_RANGE,
@@ -245,7 +247,9 @@ class ImporterRulesTest {
       }
       Log log = read(text.toString()).log().orElseThrow();
       for (int i = 0; i < words.length; i++) {
-        assertThat(log.channels().get(2).series().quality(20 + i)).as(words[i]).isEqualTo(states[i]);
+        assertThat(log.channels().get(2).series().quality(20 + i))
+            .as(words[i])
+            .isEqualTo(states[i]);
         assertThat(log.channels().get(2).series().value(20 + i)).isNaN();
       }
     }

@@ -15,8 +15,7 @@ final class KnownRun {
   /** Its day is above 12, so that no date in it can be read two ways. */
   static final Instant START = Instant.parse("2026-10-14T06:40:00Z");
 
-  static final List<Role> ROLES =
-      List.of(Role.SHELF, Role.PRODUCT, Role.PRESSURE, Role.COLLECTOR);
+  static final List<Role> ROLES = List.of(Role.SHELF, Role.PRODUCT, Role.PRESSURE, Role.COLLECTOR);
 
   private KnownRun() {}
 

@@ -14,8 +14,9 @@ import org.firnline.logs.channel.Role;
 import org.firnline.units.Unit;
 
 /**
- * One choice on every axis by which logs differ, drawn by chance: encoding, delimiter, decimal mark,
- * thousands, date form, zone, header rows, place of units, words for nothing, structure, language.
+ * One choice on every axis by which logs differ, drawn by chance: encoding, delimiter, decimal
+ * mark, thousands, date form, zone, header rows, place of units, words for nothing, structure,
+ * language.
  */
 record LayoutAxes(
     String encoding,
@@ -175,7 +176,8 @@ record LayoutAxes(
       case EPOCH_SECONDS -> String.valueOf(at.getEpochSecond());
       case EPOCH_MILLIS -> String.valueOf(at.toEpochMilli());
       case SERIAL -> {
-        long local = at.atZone(ZoneId.of(zone)).toLocalDateTime().toEpochSecond(java.time.ZoneOffset.UTC);
+        long local =
+            at.atZone(ZoneId.of(zone)).toLocalDateTime().toEpochSecond(java.time.ZoneOffset.UTC);
         yield String.format(Locale.ROOT, "%.8f", 25_569 + local / 86_400.0).replace('.', decimal);
       }
       case ELAPSED_SECONDS -> String.valueOf(elapsed);
@@ -279,8 +281,16 @@ record LayoutAxes(
       case 0 -> "";
       case 1 -> "Run: HF-0231" + newline + "Start: " + begin + newline + newline;
       default ->
-          "Harrow Fen dryer 2" + newline + "Started: " + begin + newline + "Operator: R. Marsh"
-              + newline + "Serial: 000417" + newline + newline;
+          "Harrow Fen dryer 2"
+              + newline
+              + "Started: "
+              + begin
+              + newline
+              + "Operator: R. Marsh"
+              + newline
+              + "Serial: 000417"
+              + newline
+              + newline;
     };
   }
 

@@ -48,8 +48,7 @@ class LayoutAxesTest {
     String what = "seed " + seed + " " + axes;
     Reading reading =
         new LogReader()
-            .read(
-                "axes", axes.bytes(), ReadingChoices.none().withZone(ZoneId.of(axes.zone())));
+            .read("axes", axes.bytes(), ReadingChoices.none().withZone(ZoneId.of(axes.zone())));
     assertThat(reading.log()).as(what + reading.problems()).isPresent();
     Log log = reading.log().orElseThrow();
     assertThat(log.time().size()).as(what + " rows " + reading.rows()).isEqualTo(KnownRun.ROWS);
@@ -65,7 +64,8 @@ class LayoutAxesTest {
   private static void values(LayoutAxes axes, Log log, Role role, String what) {
     List<Channel> found =
         log.channels().stream()
-            .filter(c -> c.role() == role || (role == Role.PRESSURE && c.role().isChamberPressure()))
+            .filter(
+                c -> c.role() == role || (role == Role.PRESSURE && c.role().isChamberPressure()))
             .toList();
     assertThat(found).as(what + " " + role + " of " + log.channels()).hasSize(1);
     for (int row = 0; row < KnownRun.ROWS; row++) {

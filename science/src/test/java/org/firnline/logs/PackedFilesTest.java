@@ -241,13 +241,15 @@ class PackedFilesTest {
                           cell("date", "o:date-value=\"2026-10-12T08:00:00\""),
                           cell("float", "o:value=\"-40.1\" t:number-columns-repeated=\"2\""),
                           cell("float", "o:value=\"3\""),
-                          "<t:covered-table-cell/><t:table-cell t:number-columns-repeated=\"16380\"/>")
+                          "<t:covered-table-cell/><t:table-cell"
+                              + " t:number-columns-repeated=\"16380\"/>")
                       + row(
                           cell("date", "o:date-value=\"2026-10-12T08:01:00\""),
                           cell("float", "o:value=\"-40.2\""),
                           "<t:table-cell/>",
                           cell("float", "o:value=\"3\""))
-                      + "<t:table-row t:number-rows-repeated=\"1048000\"><t:table-cell/></t:table-row>"));
+                      + "<t:table-row"
+                      + " t:number-rows-repeated=\"1048000\"><t:table-cell/></t:table-row>"));
       Log log = reading.log().orElseThrow();
       assertThat(log.time().size()).isEqualTo(2);
       assertThat(channel(reading, Role.SHELF).series().asWritten(1)).isEqualTo(-40.2);

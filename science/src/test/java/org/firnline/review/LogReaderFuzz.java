@@ -14,8 +14,7 @@ public final class LogReaderFuzz {
   /** Reads one input; called by the fuzzer. */
   public static void fuzzerTestOneInput(byte[] bytes) {
     Reading reading = new LogReader().read("fuzz", bytes);
-    long counted =
-        reading.rows().kept() + reading.rows().setAside() + reading.rows().rejected();
+    long counted = reading.rows().kept() + reading.rows().setAside() + reading.rows().rejected();
     if (counted != reading.rows().read()) {
       throw new IllegalStateException("lines lost: " + reading.rows());
     }

@@ -96,10 +96,16 @@ class Accounts {
     answers.keySet().stream()
         .filter(choice -> choice.startsWith(ASKED_COLUMN) && !rows.containsKey(choice))
         .forEach(
-            choice -> rows.put(
+            choice ->
+                rows.put(
                     choice,
                     new QuestionRow(
-                        choice, choice.substring(ASKED_COLUMN.length()), "", List.of(), "", false)));
+                        choice,
+                        choice.substring(ASKED_COLUMN.length()),
+                        "",
+                        List.of(),
+                        "",
+                        false)));
     return List.copyOf(rows.values());
   }
 

@@ -26,8 +26,7 @@ class ReadingChanges {
   private static final List<String> MARKS = List.of(".", ",");
   private static final List<String> ORDERS =
       List.of("day month year", "month day year", "year month day");
-  private static final List<String> ROLES =
-      Arrays.stream(Role.values()).map(Role::label).toList();
+  private static final List<String> ROLES = Arrays.stream(Role.values()).map(Role::label).toList();
 
   private final MessageSource words;
 
@@ -59,7 +58,8 @@ class ReadingChanges {
     }
     reading.guesses().stream()
         .filter(guess -> guess.choice().startsWith("clockOffset:"))
-        .forEach(guess -> layout.add(said.row(guess.choice(), guess.what(), guess.value(), List.of())));
+        .forEach(
+            guess -> layout.add(said.row(guess.choice(), guess.what(), guess.value(), List.of())));
     List<ColumnRow> columns = reading.log().map(log -> columns(log, said)).orElse(List.of());
     return new RunView.Changes(!said.used.isEmpty(), List.copyOf(layout), columns);
   }

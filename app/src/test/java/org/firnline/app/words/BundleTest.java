@@ -24,7 +24,8 @@ class BundleTest {
   private static final Pattern IN_TEMPLATE = Pattern.compile("#\\{([a-z][A-Za-z0-9._-]*)[}(]");
   private static final Pattern IN_CODE =
       Pattern.compile(
-          "(?:say|getMessage|fact|label|row|phase|limit)\\(\\s*(?:[a-z]+, )?\"([a-z][a-z0-9-]*\\.[A-Za-z0-9._-]*[a-z0-9])\"");
+          "(?:say|getMessage|fact|label|row|phase|limit)\\(\\s*(?:[a-z]+,"
+              + " )?\"([a-z][a-z0-9-]*\\.[A-Za-z0-9._-]*[a-z0-9])\"");
 
   /** Keys that the code puts together; other tests hold most of them. */
   private static final List<String> MADE_OF_PARTS =

@@ -82,8 +82,7 @@ public final class FixedWidth {
       }
     }
     int[] mergedEnds = ends.stream().mapToInt(Integer::intValue).toArray();
-    return new FixedWidth(
-        starts.stream().mapToInt(Integer::intValue).toArray(), mergedEnds, first);
+    return new FixedWidth(starts.stream().mapToInt(Integer::intValue).toArray(), mergedEnds, first);
   }
 
   /** Whether a line keeps to the columns: a blank between any two, no blanks inside of a cell. */

@@ -53,7 +53,9 @@ final class CellSorter {
     return !cells.isEmpty(cell) && numbers.scan(cells.buffer(), cells.start(cell), cells.end(cell));
   }
 
-  /** Whether a number has only the mark that is not the decimal mark here: "68,798" under a point. */
+  /**
+   * Whether a number has only the mark that is not the decimal mark here: "68,798" under a point.
+   */
   boolean hasOnlyOtherMark(Cells cells, int cell) {
     byte other = (byte) (decimalMark == '.' ? ',' : '.');
     boolean seen = false;

@@ -18,8 +18,7 @@ public final class HeadingReader {
       Pattern.compile("(.*?)\\s*([\\[({][^\\])}]*[\\])}])\\s*(.*)");
   private static final Pattern SCALED_TAIL =
       Pattern.compile("(.*?[^x])x(\\d+(?:\\.\\d+)?(?:[eE][+-]?\\d+)?|10\\^?-\\d+)(\\D.*)?");
-  private static final Pattern SCALING =
-      Pattern.compile("[x×*]\\s*\\d|0[.,]\\d|10\\^?-|1[eE]-");
+  private static final Pattern SCALING = Pattern.compile("[x×*]\\s*\\d|0[.,]\\d|10\\^?-|1[eE]-");
   private static final Pattern SLASHED = Pattern.compile("(.*\\S)\\s*[/,]\\s*(\\S+)");
 
   private final UnitSpellings units;
@@ -144,8 +143,7 @@ public final class HeadingReader {
     }
     for (int words = 2; words >= 1; words--) {
       int cut = tailStart(header, words);
-      Optional<ColumnUnit> unit =
-          cut > 0 ? unitBehind(header.substring(cut)) : Optional.empty();
+      Optional<ColumnUnit> unit = cut > 0 ? unitBehind(header.substring(cut)) : Optional.empty();
       if (unit.isPresent()) {
         String name = header.substring(0, cut).strip().replaceFirst("\\s+in$", "");
         return new ColumnHeading(header, name, "", unit, 1);

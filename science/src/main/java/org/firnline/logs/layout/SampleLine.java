@@ -68,4 +68,17 @@ public final class SampleLine {
     java.util.Arrays.fill(longer, bytes.length, longer.length, (byte) '\t');
     return new SampleLine(number, longer, charset);
   }
+
+  /** The same line without the sign that makes it a remark. */
+  SampleLine withoutRemarkSign() {
+    int from = 0;
+    while (from < bytes.length
+        && (bytes[from] == '#' || bytes[from] == '/' || bytes[from] == ' ')) {
+      from++;
+    }
+    boolean remark = from > 0 && (bytes[0] == '#' || bytes[0] == '/');
+    return remark
+        ? new SampleLine(number, java.util.Arrays.copyOfRange(bytes, from, bytes.length), charset)
+        : this;
+  }
 }

@@ -129,7 +129,8 @@ public final class TableReader {
 
   private void readLine(Lines lines) {
     byte first = firstByte(lines);
-    if (first == '#' || (first == '/' && lines.text().strip().startsWith("//"))) {
+    if ((first == '#' && !headerTexts.contains(lines.text().strip()))
+        || (first == '/' && lines.text().strip().startsWith("//"))) {
       String text = lines.text().strip().replaceFirst("^(#|//)+\\s*", "");
       setAside(lines, rowWords.kindOf(text, LineMark.Kind.COMMENT), text);
       return;

@@ -30,6 +30,7 @@ class BundleTest {
   /** Keys that the code puts together; other tests hold most of them. */
   private static final List<String> MADE_OF_PARTS =
       List.of(
+          "ask.",
           "check.",
           "unknown.",
           "state.",

@@ -230,13 +230,13 @@ final class TableReading {
         shape.bodyStart(),
         "every row needs a time and its cells",
         "look at the rejected lines below and choose delimiter, decimal mark or encoding by hand");
-    return reading(Optional.empty(), layout(head, shape, headings, ""), contents);
+    return reading(List.of(), layout(head, shape, headings, ""), contents);
   }
 
-  private Reading reading(Optional<Log> log, Layout layout, TableContents contents) {
+  private Reading reading(List<Log> log, Layout layout, TableContents contents) {
     return new Reading(
         text.fileName(),
-        log,
+        log.stream().findFirst(),
         layout,
         contents.ledger().counts(),
         contents.ledger().notes(),
@@ -276,7 +276,7 @@ final class TableReading {
         new Log(
             text.fileName(), time, placed.basis(), channels, markers.markers(), preamble.entries());
     Layout layout = layout(head, shape, headings, placed.basis().rule());
-    return reading(Optional.of(log), layout, contents);
+    return reading(List.of(log), layout, contents);
   }
 
   private void noteUnfinished(TableContents contents) {

@@ -52,7 +52,14 @@ final class ChannelReading {
             .filter(column -> !(column.heading().header().isEmpty() && column.cells().isEmpty()))
             .toList();
     List<ColumnFacts> facts = used.stream().map(this::facts).toList();
-    List<RoleVerdict> found = facts.stream().map(roles::find).toList();
+    List<RoleVerdict> found = new ArrayList<>();
+    for (int i = 0; i < used.size(); i++) {
+      RoleVerdict verdict = roles.find(facts.get(i));
+      found.add(
+          used.get(i).isStamp()
+              ? verdict.as(Role.IGNORED, Confidence.HIGH, "another column is taken as the time")
+              : verdict);
+    }
     List<RoleVerdict> proposed = new ProposedRoles(roles).propose(found, facts);
     List<RoleVerdict> settled = new GaugeKinds().settle(proposed, used);
     List<Channel> channels = new ArrayList<>();
@@ -77,6 +84,7 @@ final class ChannelReading {
     ColumnChoice choice =
         Optional.ofNullable(choices.columns().get(column.heading().header()))
             .or(() -> Optional.ofNullable(choices.columns().get("#" + (column.index() + 1))))
+            .or(() -> Optional.ofNullable(choices.columns().get(nameOf(column))))
             .orElse(new ColumnChoice(Optional.empty(), Optional.empty()));
     RoleVerdict verdict = found;
     if (choice.role().isPresent()) {
@@ -88,10 +96,15 @@ final class ChannelReading {
         : verdict;
   }
 
+  private static String nameOf(ColumnSource column) {
+    String name = column.heading().name();
+    return name.isEmpty() ? "column " + (column.index() + 1) : name;
+  }
+
   private Channel channel(ColumnSource column, RoleVerdict verdict) {
     ColumnHeading heading = column.heading();
     ColumnBuilder cells = column.cells();
-    String name = heading.name().isEmpty() ? "column " + (column.index() + 1) : heading.name();
+    String name = nameOf(column);
     explain(column, name, verdict);
     if (cells.isText()) {
       return new Channel(

@@ -10,8 +10,9 @@ import org.firnline.logs.table.ColumnBuilder;
  * @param index number of the column, from 0
  * @param heading what the header says
  * @param cells what the body holds
+ * @param isStamp whether it holds a second account of the time
  */
-record ColumnSource(int index, ColumnHeading heading, ColumnBuilder cells) {
+record ColumnSource(int index, ColumnHeading heading, ColumnBuilder cells, boolean isStamp) {
   ColumnSource {
     Objects.requireNonNull(heading, "heading");
     Objects.requireNonNull(cells, "cells");

@@ -1,134 +1,135 @@
 package org.firnline.logs;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.firnline.logs.channel.Channel;
-import org.firnline.logs.channel.Quality;
-import org.firnline.logs.channel.Series;
-import org.firnline.logs.channel.SeriesBuilder;
 import org.firnline.logs.channel.TimeAxis;
 
 /**
- * Joins the logs of one run that lie in several files: in time order, rows that a later file
- * repeats left out. The files must come from one logger: the same channels in the same order.
+ * Joins the logs of one run that lie in several files. Files of one logger, told by equal channels,
+ * are put one behind the other and what a later one repeats is left out. Logs of different loggers
+ * are laid on one time axis, after the offset between their clocks was estimated from an edge that
+ * both saw.
  */
 public final class LogJoin {
 
   /**
-   * The joined log and how many rows were repeated.
+   * The joined log.
    *
    * @param log the whole run
    * @param repeated rows left out because an earlier file holds them
+   * @param offsets how the loggers' clocks stand to the main one's
    */
-  public record Joined(Log log, int repeated) {}
+  public record Joined(Log log, int repeated, List<ClockOffset> offsets) {
+    public Joined {
+      offsets = List.copyOf(offsets);
+    }
+  }
+
+  /** Joins logs, their clocks judged by what they saw. */
+  public Joined join(List<Log> logs) {
+    return join(logs, Map.of());
+  }
 
   /**
    * Joins logs.
    *
-   * @param logs at least one log; those with other channels than the first are refused
-   * @throws IllegalArgumentException if there is no log, or if channels differ
+   * @param logs at least one log
+   * @param decided by how much a logger's clock is known to be ahead, by name of its log
+   * @throws IllegalArgumentException if there is no log
    */
-  public Joined join(List<Log> logs) {
+  public Joined join(List<Log> logs, Map<String, Duration> decided) {
     if (logs.isEmpty()) {
       throw new IllegalArgumentException("no log to join: give at least one");
     }
-    List<Log> ordered =
-        logs.stream()
-            .filter(log -> log.time().size() > 0)
-            .sorted(Comparator.comparing(log -> log.time().epochMillis(0)))
-            .toList();
-    Log first = ordered.isEmpty() ? logs.get(0) : ordered.get(0);
-    ordered.forEach(log -> requireSameChannels(first, log));
-    List<int[]> rows = new ArrayList<>();
+    Map<List<String>, List<Log>> loggers = new LinkedHashMap<>();
+    logs.stream()
+        .filter(log -> log.time().size() > 0)
+        .sorted(Comparator.comparing(log -> log.time().epochMillis(0)))
+        .forEach(
+            log ->
+                loggers
+                    .computeIfAbsent(
+                        log.channels().stream().map(Channel::name).toList(),
+                        names -> new ArrayList<>())
+                    .add(log));
+    if (loggers.isEmpty()) {
+      return new Joined(logs.get(0), 0, List.of());
+    }
     int repeated = 0;
-    long last = Long.MIN_VALUE;
-    for (int file = 0; file < ordered.size(); file++) {
-      TimeAxis time = ordered.get(file).time();
-      for (int row = 0; row < time.size(); row++) {
-        // Inside one file equal times were already spread; at or before the last one is a repeat.
-        if (time.epochMillis(row) <= last) {
-          repeated++;
-        } else {
-          rows.add(new int[] {file, row});
-        }
+    List<Log> whole = new ArrayList<>();
+    for (List<Log> files : loggers.values()) {
+      FilesOfOneLogger.Chained chained = new FilesOfOneLogger().chain(files);
+      repeated += chained.repeated();
+      whole.add(chained.log());
+    }
+    return whole.size() == 1
+        ? new Joined(whole.get(0), repeated, List.of())
+        : together(whole, repeated, decided);
+  }
+
+  private static Joined together(List<Log> loggers, int repeated, Map<String, Duration> decided) {
+    int mainPlace = main(loggers);
+    Log main = loggers.get(mainPlace);
+    List<ClockOffset> offsets = new ArrayList<>();
+    List<Log> aligned = new ArrayList<>(List.of(main));
+    for (int i = 0; i < loggers.size(); i++) {
+      Log log = loggers.get(i);
+      if (i != mainPlace && log.name().equals(main.name())) {
+        aligned.add(log); // another table of the same file has the same clock
+      } else if (i != mainPlace) {
+        ClockOffset offset = offset(main, log, decided);
+        offsets.add(offset);
+        aligned.add(shifted(log, offset.ahead()));
       }
-      last = Math.max(last, time.size() == 0 ? last : time.epochMillis(time.size() - 1));
     }
-    return new Joined(joined(first, ordered, rows), repeated);
+    return new Joined(new OneAxis(aligned).log(), repeated, offsets);
   }
 
-  private static void requireSameChannels(Log first, Log other) {
-    List<String> wanted = first.channels().stream().map(Channel::name).toList();
-    List<String> found = other.channels().stream().map(Channel::name).toList();
-    if (!wanted.equals(found)) {
-      throw new IllegalArgumentException(
-          other.name()
-              + " has channels "
-              + found
-              + " but "
-              + first.name()
-              + " has "
-              + wanted
-              + ": only files of one logger can be joined");
-    }
+  /** Place of the logger with the finest steps among those that saw half of the longest span. */
+  private static int main(List<Log> loggers) {
+    double longest = loggers.stream().mapToDouble(log -> log.time().duration_s()).max().orElse(0);
+    Comparator<Integer> finest =
+        Comparator.comparing((Integer i) -> !loggers.get(i).basis().startKnown())
+            .thenComparingDouble(
+                i -> loggers.get(i).time().duration_s() / loggers.get(i).time().size());
+    return IntStream.range(0, loggers.size())
+        .boxed()
+        .filter(i -> loggers.get(i).time().duration_s() >= longest / 2)
+        .min(finest)
+        .orElse(0);
   }
 
-  private static Log joined(Log first, List<Log> logs, List<int[]> rows) {
-    long[] times =
-        rows.stream().mapToLong(at -> logs.get(at[0]).time().epochMillis(at[1])).toArray();
-    List<Channel> channels = new ArrayList<>();
-    for (int c = 0; c < first.channels().size(); c++) {
-      int channel = c;
-      List<Channel> parts = logs.stream().map(log -> log.channels().get(channel)).toList();
-      channels.add(
-          first.channels().get(c).labels().isEmpty() ? numbers(parts, rows) : texts(parts, rows));
+  private static ClockOffset offset(Log main, Log log, Map<String, Duration> decided) {
+    Duration known = decided.get(log.name());
+    return known == null
+        ? new SharedEdge(main, log).estimate()
+        : new ClockOffset(
+            log.name(),
+            main.name(),
+            known,
+            "chosen by a person",
+            org.firnline.logs.channel.Confidence.HIGH);
+  }
+
+  private static Log shifted(Log log, Duration ahead) {
+    if (ahead.isZero()) {
+      return log;
+    }
+    long[] times = new long[log.time().size()];
+    for (int i = 0; i < times.length; i++) {
+      times[i] = log.time().epochMillis(i) - ahead.toMillis();
     }
     List<Marker> markers =
-        logs.stream()
-            .flatMap(log -> log.markers().stream())
-            .sorted(Comparator.comparing(Marker::at))
-            .distinct()
+        log.markers().stream()
+            .map(m -> new Marker(m.at().minus(ahead), m.line(), m.kind(), m.text()))
             .toList();
     return new Log(
-        first.name(), TimeAxis.of(times), first.basis(), channels, markers, first.preamble());
-  }
-
-  private static Channel numbers(List<Channel> parts, List<int[]> rows) {
-    SeriesBuilder builder = new SeriesBuilder();
-    for (int[] at : rows) {
-      Series part = parts.get(at[0]).series();
-      builder.append(part.asWritten(at[1]), part.quality(at[1]));
-    }
-    return like(parts.get(0), parts.get(0).series().likewise(builder), List.of());
-  }
-
-  private static Channel texts(List<Channel> parts, List<int[]> rows) {
-    SeriesBuilder builder = new SeriesBuilder();
-    Map<String, Integer> codes = new LinkedHashMap<>();
-    for (int[] at : rows) {
-      Channel part = parts.get(at[0]);
-      if (part.series().quality(at[1]) == Quality.GOOD) {
-        String label = part.labels().get((int) part.series().value(at[1]));
-        codes.putIfAbsent(label, codes.size());
-        builder.append(codes.getOrDefault(label, 0), 0, Quality.GOOD);
-      } else {
-        builder.appendWithoutNumber(Quality.MISSING);
-      }
-    }
-    return like(parts.get(0), builder.build(1, 0), List.copyOf(codes.keySet()));
-  }
-
-  private static Channel like(Channel channel, Series series, List<String> labels) {
-    return new Channel(
-        channel.name(),
-        channel.role(),
-        channel.roleConfidence(),
-        channel.unit(),
-        channel.unitConfidence(),
-        series,
-        labels);
+        log.name(), TimeAxis.of(times), log.basis(), log.channels(), markers, log.preamble());
   }
 }

@@ -87,6 +87,9 @@ final class MarkerReading {
   /** Adds what text and step channels say. */
   void addChannels(List<Channel> channels) {
     for (Channel channel : channels) {
+      if (channel.role() == Role.IGNORED) {
+        continue;
+      }
       if (!channel.labels().isEmpty()) {
         addTexts(channel);
       } else if (channel.role() == Role.STEP_NUMBER) {

@@ -113,6 +113,15 @@ final class Preamble {
         DateFields date = stamp.dateFields();
         if (date.firstDigits() == 4 || date.month() > 0) {
           date.in(DateFields.Order.YEAR_MONTH_DAY).ifPresent(days::add);
+        } else {
+          Optional<LocalDate> dayFirst = date.in(DateFields.Order.DAY_MONTH_YEAR);
+          Optional<LocalDate> monthFirst = date.in(DateFields.Order.MONTH_DAY_YEAR);
+          boolean points = date.separator() == '.';
+          if (dayFirst.isPresent() && (points || monthFirst.isEmpty())) {
+            days.add(dayFirst.get());
+          } else if (dayFirst.isEmpty()) {
+            monthFirst.ifPresent(days::add);
+          }
         }
       }
     }

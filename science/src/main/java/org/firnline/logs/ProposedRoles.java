@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.firnline.logs.channel.Confidence;
 import org.firnline.logs.channel.Role;
 import org.firnline.logs.layout.ColumnFacts;
 import org.firnline.logs.layout.ColumnUnit;
@@ -36,6 +37,16 @@ final class ProposedRoles {
     for (int i = 0; i < verdicts.size(); i++) {
       if (verdicts.get(i).role() == Role.UNKNOWN && facts.get(i).values().isPresent()) {
         open.add(i);
+      }
+    }
+    for (int i : List.copyOf(open)) {
+      if (shape(facts, i).countsUp()) {
+        proposed.set(
+            i,
+            proposed
+                .get(i)
+                .as(Role.RECORD_NUMBER, Confidence.MEDIUM, "its whole numbers count up evenly"));
+        open.remove(Integer.valueOf(i));
       }
     }
     boolean anyCold = open.stream().anyMatch(i -> shape(facts, i).low() < 0);

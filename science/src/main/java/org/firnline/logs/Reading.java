@@ -50,6 +50,14 @@ public record Reading(
     return new Reading(fileName, log, other, rows, rowNotes, guesses, questions, problems);
   }
 
+  /** The same reading with guesses made before it, unless it made its own about the same. */
+  Reading after(List<Guess> earlier) {
+    List<Guess> all = new ArrayList<>(earlier);
+    all.removeIf(known -> guesses.stream().anyMatch(own -> own.what().equals(known.what())));
+    all.addAll(guesses);
+    return new Reading(fileName, log, layout, rows, rowNotes, all, questions, problems);
+  }
+
   /** The same reading with one more problem. */
   Reading with(Problem problem) {
     List<Problem> all = new ArrayList<>(problems);

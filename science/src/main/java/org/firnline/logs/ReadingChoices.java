@@ -1,6 +1,7 @@
 package org.firnline.logs;
 
 import java.nio.charset.Charset;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Map;
@@ -21,6 +22,8 @@ import java.util.Optional;
  * @param fileTime when the file was last written; only helps to judge a start
  * @param columns what is known about single columns, by header as written, or "#" and the column
  *     number from 1
+ * @param clockOffsets by how much a logger's clock is ahead of the run's main logger, by name of
+ *     its file
  */
 public record ReadingChoices(
     Optional<Charset> encoding,
@@ -31,7 +34,8 @@ public record ReadingChoices(
     boolean clockNeverChanges,
     Optional<Instant> start,
     Optional<Instant> fileTime,
-    Map<String, ColumnChoice> columns) {
+    Map<String, ColumnChoice> columns,
+    Map<String, Duration> clockOffsets) {
 
   public ReadingChoices {
     Objects.requireNonNull(encoding, "encoding");
@@ -42,6 +46,7 @@ public record ReadingChoices(
     Objects.requireNonNull(start, "start");
     Objects.requireNonNull(fileTime, "fileTime");
     columns = Map.copyOf(columns);
+    clockOffsets = Map.copyOf(clockOffsets);
     if (decimalMark.isPresent() && decimalMark.get() != '.' && decimalMark.get() != ',') {
       throw new IllegalArgumentException(
           "decimal mark '" + decimalMark.get() + "': must be a point or a comma");
@@ -59,6 +64,7 @@ public record ReadingChoices(
         false,
         Optional.empty(),
         Optional.empty(),
+        Map.of(),
         Map.of());
   }
 
@@ -66,14 +72,15 @@ public record ReadingChoices(
   ReadingChoices forRewritten() {
     return new ReadingChoices(
         Optional.empty(),
-        Optional.empty(),
+        Optional.of('\t'),
         decimalMark,
         dateOrder,
         zone,
         clockNeverChanges,
         start,
         fileTime,
-        columns);
+        columns,
+        clockOffsets);
   }
 
   /** These choices with a zone for stamps that carry none. */
@@ -87,7 +94,8 @@ public record ReadingChoices(
         clockNeverChanges,
         start,
         fileTime,
-        columns);
+        columns,
+        clockOffsets);
   }
 
   /** These choices with an order of day, month and year. */
@@ -101,7 +109,8 @@ public record ReadingChoices(
         clockNeverChanges,
         start,
         fileTime,
-        columns);
+        columns,
+        clockOffsets);
   }
 
   /** These choices with the time of the first row. */
@@ -115,7 +124,8 @@ public record ReadingChoices(
         clockNeverChanges,
         Optional.of(value),
         fileTime,
-        columns);
+        columns,
+        clockOffsets);
   }
 
   /** These choices with other column choices. */
@@ -129,6 +139,82 @@ public record ReadingChoices(
         clockNeverChanges,
         start,
         fileTime,
+        value,
+        clockOffsets);
+  }
+
+  /** These choices with a character set. */
+  public ReadingChoices withEncoding(Charset value) {
+    return new ReadingChoices(
+        Optional.of(value),
+        delimiter,
+        decimalMark,
+        dateOrder,
+        zone,
+        clockNeverChanges,
+        start,
+        fileTime,
+        columns,
+        clockOffsets);
+  }
+
+  /** These choices with a field separator. */
+  public ReadingChoices withDelimiter(char value) {
+    return new ReadingChoices(
+        encoding,
+        Optional.of(value),
+        decimalMark,
+        dateOrder,
+        zone,
+        clockNeverChanges,
+        start,
+        fileTime,
+        columns,
+        clockOffsets);
+  }
+
+  /** These choices with a decimal mark, '.' or ','. */
+  public ReadingChoices withDecimalMark(char value) {
+    return new ReadingChoices(
+        encoding,
+        delimiter,
+        Optional.of(value),
+        dateOrder,
+        zone,
+        clockNeverChanges,
+        start,
+        fileTime,
+        columns,
+        clockOffsets);
+  }
+
+  /** These choices for a logger whose clock stays on one offset the whole year, or does not. */
+  public ReadingChoices withClockNeverChanges(boolean value) {
+    return new ReadingChoices(
+        encoding,
+        delimiter,
+        decimalMark,
+        dateOrder,
+        zone,
+        value,
+        start,
+        fileTime,
+        columns,
+        clockOffsets);
+  }
+
+  /** These choices with offsets between loggers' clocks. */
+  public ReadingChoices withClockOffsets(Map<String, Duration> value) {
+    return new ReadingChoices(
+        encoding,
+        delimiter,
+        decimalMark,
+        dateOrder,
+        zone,
+        clockNeverChanges,
+        start,
+        fileTime,
+        columns,
         value);
   }
 }

@@ -1,19 +1,18 @@
 package org.firnline.logs;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.firnline.evidence.Problem;
 import org.firnline.logs.channel.Channel;
-import org.firnline.logs.channel.Confidence;
 import org.firnline.logs.channel.TimeAxis;
+import org.firnline.logs.form.FixedWidth;
 import org.firnline.logs.form.JsonLines;
 import org.firnline.logs.layout.ColumnHeading;
+import org.firnline.logs.layout.ColumnKind;
 import org.firnline.logs.layout.ColumnUnit;
 import org.firnline.logs.layout.Dialect;
 import org.firnline.logs.layout.HeadingReader;
@@ -23,151 +22,164 @@ import org.firnline.logs.layout.TableFinder;
 import org.firnline.logs.layout.TableShape;
 import org.firnline.logs.layout.TimePlan;
 import org.firnline.logs.layout.TimePlanner;
+import org.firnline.logs.layout.Topic;
 import org.firnline.logs.layout.UnitSpellings;
 import org.firnline.logs.layout.Vocabulary;
 import org.firnline.logs.stamp.StampScan;
 import org.firnline.logs.table.TableContents;
 import org.firnline.logs.table.TableReader;
 import org.firnline.logs.text.ByteSource;
-import org.firnline.logs.text.EncodingFinder;
 import org.firnline.logs.text.EncodingVerdict;
 import org.firnline.logs.text.Lines;
 
-/** Reads one delimited file from its bytes to its log. */
+/** Reads one table from its text to its log. */
 final class TableReading {
-  private static final int SAMPLE_LINES = 600;
-  private static final int SAMPLE_BYTES = 1 << 20;
+  /** A heading and two rows. */
+  private static final int FEWEST_LINES = 3;
 
-  private final String fileName;
-  private final ByteSource source;
+  private final TextSource text;
   private final ReadingChoices choices;
   private final UnitSpellings units;
   private final Vocabulary vocabulary;
   private final ReadingNotes notes;
-  private final String form;
 
   TableReading(
-      String fileName,
-      ByteSource source,
-      ReadingChoices choices,
-      UnitSpellings units,
-      Vocabulary vocabulary,
-      String form) {
-    this.form = form;
-    this.fileName = fileName;
-    this.source = source;
+      TextSource text, ReadingChoices choices, UnitSpellings units, Vocabulary vocabulary) {
+    this.text = text;
     this.choices = choices;
     this.units = units;
     this.vocabulary = vocabulary;
-    this.notes = new ReadingNotes(fileName);
+    this.notes = new ReadingNotes(text.fileName());
   }
 
-  Reading read() throws IOException {
-    EncodingVerdict encoding = encoding();
-    List<SampleLine> sample = sample(encoding);
-    if (sample.stream().allMatch(SampleLine::isBlank)) {
-      return LogReader.unreadable(
-          fileName,
-          new Problem(
-              "logs.empty",
-              "the file holds nothing",
-              fileName,
-              "a log needs rows of numbers",
-              "export the log again"));
+  /**
+   * What was read.
+   *
+   * @param reading the table
+   * @param nextTableLine line of the heading of another table below; 0 if there is none
+   * @param encoding character set of the text
+   */
+  record Found(Reading reading, long nextTableLine, EncodingVerdict encoding) {
+    Found {
+      Objects.requireNonNull(reading, "reading");
+      Objects.requireNonNull(encoding, "encoding");
     }
-    if (isJsonLines(sample)) {
-      return readAs(
-          new Rewriting(source, encoding).jsonLines(), "JSON lines", encoding.charset(), "");
+  }
+
+  Found read() throws IOException {
+    FileHead head = FileHead.of(text, choices, notes);
+    if (head.isBlank()) {
+      return refused(head, "logs.empty", "the file holds nothing", "a log needs rows of numbers");
+    }
+    boolean jsonLines = text.isOwn() && head.isJsonLines();
+    if (jsonLines || (text.isOwn() && head.isJsonDocument())) {
+      ByteSource table = JsonLines.table(text.bytes(), head.encoding(), jsonLines);
+      String form = jsonLines ? "JSON lines" : "JSON";
+      return rewritten(head, TextSource.rewritten(text.fileName(), form, table, List.of(), 0), "");
     }
     Optional<TableShape> shape =
         new TableFinder(units)
             .find(
-                sample,
-                sample.get(0).charset(),
-                choices.delimiter().or(() -> announced(sample)),
+                head.lines(),
+                head.charset(),
+                choices.delimiter().or(head::announcedDelimiter),
                 choices.decimalMark());
     if (shape.isEmpty()) {
-      return LogReader.unreadable(
-          fileName,
-          new Problem(
-              "logs.no-table",
-              "no table of numbers found in the first " + sample.size() + " lines",
-              fileName,
-              "a log needs rows with a time and numbers",
-              "choose delimiter and decimal mark by hand, or export the log as CSV"));
+      String what = "no table of numbers found in the first " + head.lines().size() + " lines";
+      return refused(head, "logs.no-table", what, "a log needs rows with a time and numbers");
     }
-    return readTable(encoding, shape.get(), sample.get(0).charset());
+    TableShape first = earlier(head, shape.get()).orElse(shape.get());
+    return readTable(head, text.isSheet() ? first.ragged() : first);
   }
 
-  private static boolean isJsonLines(List<SampleLine> sample) {
-    return sample.stream()
-        .map(line -> line.text().strip())
-        .filter(text -> text.length() > 2)
-        .findFirst()
-        .filter(JsonLines::isObject)
-        .isPresent();
+  /** A smaller table with stamps that stands above the one that was found first. */
+  private Optional<TableShape> earlier(FileHead head, TableShape found) {
+    List<SampleLine> above = found.preamble();
+    Optional<TableShape> table =
+        above.size() < FEWEST_LINES
+            ? Optional.empty()
+            : new TableFinder(units)
+                .find(
+                    above,
+                    head.charset(),
+                    Optional.of(found.dialect().delimiter()),
+                    Optional.of(found.dialect().decimalMark()));
+    return table.filter(
+        shape ->
+            !shape.headerLines().isEmpty()
+                && shape.kinds().stream().anyMatch(kind -> kind.isStamp())
+                && shape.kinds().contains(ColumnKind.NUMBER)
+                && above.get(above.size() - 1).number() > shape.bodyStart());
   }
 
-  /** Reads the same file again in the form of a wide table, and says how the file itself looks. */
-  private Reading readAs(byte[] table, String newForm, Charset charset, String delimiter)
-      throws IOException {
-    Reading inner =
-        new TableReading(
-                fileName,
-                () -> new ByteArrayInputStream(table),
-                choices.forRewritten(),
-                units,
-                vocabulary,
-                newForm)
-            .read();
-    Layout wide = inner.layout();
-    return inner.withLayout(
+  private Found refused(FileHead head, String code, String what, String rule) {
+    String where =
+        text.startLine() > 1 ? text.fileName() + " line " + text.startLine() : text.fileName();
+    Problem problem =
+        new Problem(
+            code,
+            what,
+            where,
+            rule,
+            "export the log again as CSV, or choose delimiter and decimal mark by hand");
+    Reading reading = LogReader.unreadable(text.fileName(), List.of(problem));
+    return new Found(reading, 0, head.encoding());
+  }
+
+  /** Reads the same text in the form of a wide table, and says how the file itself looks. */
+  private Found rewritten(FileHead head, TextSource table, String delimiter) throws IOException {
+    Found inner = new TableReading(table, choices.forRewritten(), units, vocabulary).read();
+    Layout wide = inner.reading().layout();
+    Layout own =
         new Layout(
-            newForm,
-            charset.name(),
+            table.form(),
+            head.encoding().charset().name(),
             delimiter,
             wide.decimalMark(),
             wide.timeRule(),
-            List.of(),
-            wide.header()));
+            table.form().equals("fixed width") ? wide.headerLines() : List.of(),
+            wide.header());
+    Reading reading = inner.reading().withLayout(own).after(notes.guesses());
+    return new Found(reading, inner.nextTableLine(), head.encoding());
   }
 
-  private EncodingVerdict encoding() throws IOException {
-    if (choices.encoding().isPresent()) {
-      return new EncodingVerdict(
-          choices.encoding().get(), 0, "chosen by a person", Confidence.HIGH);
-    }
-    try (InputStream in = source.open()) {
-      EncodingVerdict verdict = new EncodingFinder().find(in);
-      notes.guess(
-          "encoding", verdict.charset().name(), verdict.reason(), verdict.confidence(), "encoding");
-      return verdict;
-    }
-  }
-
-  private List<SampleLine> sample(EncodingVerdict encoding) throws IOException {
-    List<SampleLine> sample = new ArrayList<>();
-    int bytes = 0;
-    try (Lines lines = Lines.open(source, encoding)) {
-      while (sample.size() < SAMPLE_LINES && bytes < SAMPLE_BYTES && lines.advance()) {
-        byte[] line = Arrays.copyOfRange(lines.buffer(), lines.from(), lines.to());
-        bytes += line.length;
-        sample.add(new SampleLine(lines.number(), line, lines.charset()));
+  private Found readTable(FileHead head, TableShape shape) throws IOException {
+    Dialect dialect = shape.dialect();
+    Rewriting rewriting = new Rewriting(text, head.encoding());
+    if (dialect.delimiter() == ' ' && text.isOwn()) {
+      Optional<FixedWidth> columns = rewriting.columns(head.lines(), shape);
+      if (columns.isPresent()) {
+        return rewritten(head, rewriting.fixedWidth(columns.get(), head.lines(), shape), "");
       }
     }
-    return sample;
+    if (text.isOwn()) {
+      guessDialect(dialect);
+    }
+    List<SampleLine> before = new ArrayList<>(text.preamble());
+    before.addAll(shape.preamble());
+    Preamble preamble = Preamble.of(before, dialect.delimiter(), new StampScan(head.charset()));
+    List<ColumnHeading> headings = described(new HeadingReader(units).read(shape), preamble);
+    TimePlan plan = new TimePlanner(vocabulary, units).plan(shape, headings);
+    Optional<LongShape> longShape = LongShape.of(shape, headings);
+    if (longShape.isPresent()
+        && !text.form().equals(TextSource.LONG)
+        && !plan.columns().isEmpty()) {
+      TextSource table = rewriting.longTable(shape, longShape.get(), plan, before, headings);
+      return rewritten(head, table, dialect.delimiterWord());
+    }
+    TableContents contents;
+    try (Lines lines = Lines.open(text.bytes(), head.encoding(), text.firstNumber())) {
+      List<String> names = headings.stream().map(ColumnHeading::header).toList();
+      contents = new TableReader(shape, plan, names, lines.charset(), this::isHeading).read(lines);
+    }
+    Reading reading =
+        contents.lines().size() == 0
+            ? noRows(head, shape, headings, contents)
+            : assembled(head, shape, headings, preamble, contents);
+    return new Found(reading, contents.nextTableLine(), head.encoding());
   }
 
-  /** The delimiter a first line such as "sep=;" announces. */
-  private static Optional<Character> announced(List<SampleLine> sample) {
-    String first = sample.get(0).text().replace("\uFEFF", "").stripLeading().replace("\"", "");
-    boolean announces = TableFinder.isAnnouncement(sample.get(0)) && first.length() > 4;
-    return announces ? Optional.of(first.charAt(4)) : Optional.empty();
-  }
-
-  private Reading readTable(EncodingVerdict encoding, TableShape shape, Charset charset)
-      throws IOException {
-    Dialect dialect = shape.dialect();
+  private void guessDialect(Dialect dialect) {
     notes.guess(
         "delimiter", dialect.delimiterWord(), dialect.reason(), dialect.confidence(), "delimiter");
     if (dialect.fractionsSeen()) {
@@ -178,27 +190,18 @@ final class TableReading {
           dialect.confidence(),
           "decimalMark");
     }
-    StampScan stamps = new StampScan(charset);
-    Preamble preamble = Preamble.of(shape.preamble(), dialect.delimiter(), stamps);
-    List<ColumnHeading> headings = described(new HeadingReader(units).read(shape), preamble);
-    TimePlan plan = new TimePlanner(vocabulary, units).plan(shape, headings);
-    Optional<LongShape> longShape = LongShape.of(shape, headings);
-    if (longShape.isPresent() && form.equals("delimited") && !plan.columns().isEmpty()) {
-      return readAs(
-          new Rewriting(source, encoding).longTable(shape, longShape.get(), plan),
-          "long",
-          encoding.charset(),
-          dialect.delimiterWord());
-    }
-    TableContents contents;
-    try (Lines lines = Lines.open(source, encoding)) {
-      List<String> names = headings.stream().map(ColumnHeading::header).toList();
-      contents = new TableReader(shape, plan, names, lines.charset()).read(lines);
-    }
-    if (contents.lines().size() == 0) {
-      return noRows(encoding, shape, headings, contents);
-    }
-    return assembled(encoding, shape, headings, preamble, contents);
+  }
+
+  /** Whether words can head a table: one names the time, or two or more carry a unit. */
+  private boolean isHeading(List<String> words) {
+    HeadingReader reader = new HeadingReader(units);
+    long timed =
+        words.stream()
+            .map(vocabulary::topicsOf)
+            .filter(topics -> topics.containsKey(Topic.TIME) || topics.containsKey(Topic.ELAPSED))
+            .count();
+    long measured = words.stream().filter(word -> reader.heading(word).unit().isPresent()).count();
+    return timed + measured > 1 || (timed > 0 && words.size() > 2);
   }
 
   /** Adds what a table of channels in the preamble says about a column. */
@@ -220,20 +223,21 @@ final class TableReading {
   }
 
   private Reading noRows(
-      EncodingVerdict encoding,
-      TableShape shape,
-      List<ColumnHeading> headings,
-      TableContents contents) {
+      FileHead head, TableShape shape, List<ColumnHeading> headings, TableContents contents) {
     notes.problemAt(
         "logs.no-rows",
         "no line of the table could be used",
         shape.bodyStart(),
         "every row needs a time and its cells",
         "look at the rejected lines below and choose delimiter, decimal mark or encoding by hand");
+    return reading(List.of(), layout(head, shape, headings, ""), contents);
+  }
+
+  private Reading reading(List<Log> log, Layout layout, TableContents contents) {
     return new Reading(
-        fileName,
-        Optional.empty(),
-        layout(encoding, shape, headings, ""),
+        text.fileName(),
+        log.stream().findFirst(),
+        layout,
         contents.ledger().counts(),
         contents.ledger().notes(),
         notes.guesses(),
@@ -242,7 +246,7 @@ final class TableReading {
   }
 
   private Reading assembled(
-      EncodingVerdict encoding,
+      FileHead head,
       TableShape shape,
       List<ColumnHeading> headings,
       Preamble preamble,
@@ -253,7 +257,9 @@ final class TableReading {
     List<ColumnSource> columns = new ArrayList<>();
     for (int i = 0; i < headings.size(); i++) {
       if (!contents.time().plan().uses(i)) {
-        columns.add(new ColumnSource(i, headings.get(i), contents.columns().get(i)));
+        columns.add(
+            new ColumnSource(
+                i, headings.get(i), contents.columns().get(i), shape.kinds().get(i).isStamp()));
       }
     }
     List<Channel> channels =
@@ -267,16 +273,10 @@ final class TableReading {
     markers.addClockChanges(placed.times().changes());
     markers.addChannels(channels);
     Log log =
-        new Log(fileName, time, placed.basis(), channels, markers.markers(), preamble.entries());
-    return new Reading(
-        fileName,
-        Optional.of(log),
-        layout(encoding, shape, headings, placed.basis().rule()),
-        contents.ledger().counts(),
-        contents.ledger().notes(),
-        notes.guesses(),
-        notes.questions(),
-        notes.problems());
+        new Log(
+            text.fileName(), time, placed.basis(), channels, markers.markers(), preamble.entries());
+    Layout layout = layout(head, shape, headings, placed.basis().rule());
+    return reading(List.of(log), layout, contents);
   }
 
   private void noteUnfinished(TableContents contents) {
@@ -291,12 +291,12 @@ final class TableReading {
   }
 
   private Layout layout(
-      EncodingVerdict encoding, TableShape shape, List<ColumnHeading> headings, String timeRule) {
+      FileHead head, TableShape shape, List<ColumnHeading> headings, String timeRule) {
     Dialect dialect = shape.dialect();
     return new Layout(
-        form,
-        encoding.charset().name(),
-        dialect.delimiterWord(),
+        text.form(),
+        head.encoding().charset().name(),
+        text.isSheet() ? "" : dialect.delimiterWord(),
         dialect.fractionsSeen() ? String.valueOf(dialect.decimalMark()) : "",
         timeRule,
         shape.headerLines().stream().map(SampleLine::number).toList(),

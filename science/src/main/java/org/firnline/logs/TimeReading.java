@@ -14,6 +14,7 @@ import org.firnline.logs.stamp.ClockLine;
 import org.firnline.logs.stamp.DateFields;
 import org.firnline.logs.stamp.DateOrderFinder;
 import org.firnline.logs.stamp.DateOrderVerdict;
+import org.firnline.logs.stamp.ElapsedCount;
 import org.firnline.logs.stamp.FigureTimes;
 import org.firnline.logs.stamp.Stamp;
 import org.firnline.logs.stamp.StampColumn;
@@ -239,12 +240,9 @@ final class TimeReading {
           Confidence.LOW,
           "start");
     }
-    long zero = start.toEpochMilli();
-    long[] utc = new long[millis.length];
-    for (int i = 0; i < utc.length; i++) {
-      utc[i] = zero + millis[i];
-    }
-    String full = rule + (known ? " from " + start : ", start assumed");
+    ElapsedCount count = ElapsedCount.of(millis);
+    long[] utc = count.from(start.toEpochMilli());
+    String full = rule + (known ? " from " + start : ", start assumed") + count.rule();
     UtcTimes times = new ClockLine(UTC, false).place(utc, full);
     return new Placed(times, new TimeBasis(UTC, full, known));
   }

@@ -1,11 +1,8 @@
 package org.firnline.logs;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -13,9 +10,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.zip.GZIPOutputStream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
 import org.firnline.logs.channel.Quality;
 import org.firnline.logs.channel.Role;
 import org.firnline.logs.table.RowNote;
@@ -83,6 +77,223 @@ class ImporterRulesTest {
       assertThat(reading.problems())
           .singleElement()
           .satisfies(p -> assertThat(p.advice()).isNotBlank());
+    }
+  }
+
+  @Nested
+  class R_IMP_02_the_character_set {
+    private final String text =
+        "time UTC;Stellfläche [°C]\n2026-10-12 08:00;-40,0\n2026-10-12 08:01;-40,1\n";
+
+    @Test
+    void is_told_by_its_mark_then_by_validity_then_by_the_signs_logs_hold() {
+      for (String name : List.of("UTF-8", "UTF-16LE", "UTF-16BE", "windows-1252", "IBM437")) {
+        byte[] bytes = text.getBytes(java.nio.charset.Charset.forName(name));
+        Reading reading = new LogReader().read("signs", bytes);
+        assertThat(reading.layout().encoding()).isEqualTo(name);
+        assertThat(reading.log().orElseThrow().channels().get(0).name()).isEqualTo("Stellfläche");
+      }
+    }
+
+    @Test
+    void can_be_chosen_otherwise_and_the_same_bytes_are_read_again() {
+      byte[] bytes = text.getBytes(java.nio.charset.Charset.forName("windows-1252"));
+      ReadingChoices choices =
+          ReadingChoices.none().withEncoding(java.nio.charset.Charset.forName("IBM437"));
+      Reading reading = new LogReader().read("signs", bytes, choices);
+      assertThat(reading.layout().encoding()).isEqualTo("IBM437");
+      assertThat(reading.log().orElseThrow().channels().get(0).name()).isNotEqualTo("Stellfläche");
+    }
+
+    @Test
+    void of_a_marked_file_skips_the_mark_even_if_chosen() {
+      byte[] bytes = ("\uFEFF" + text).getBytes(StandardCharsets.UTF_8);
+      ReadingChoices choices = ReadingChoices.none().withEncoding(StandardCharsets.UTF_8);
+      Reading reading = new LogReader().read("signs", bytes, choices);
+      assertThat(reading.layout().header().get(0)).isEqualTo("time UTC");
+    }
+  }
+
+  @Nested
+  class R_IMP_03_delimiter_and_decimal_mark {
+    @Test
+    void are_decided_together() {
+      Reading reading =
+          read(
+              "time UTC,shelf C,p mbar\n"
+                  + "\"2026-10-12 08:00\",\"-40,0\",\"0,081\"\n".repeat(60));
+      assertThat(reading.layout().delimiter()).isEqualTo(",");
+      assertThat(reading.layout().decimalMark()).isEqualTo(",");
+      assertThat(reading.log().orElseThrow().channels().get(1).series().asWritten(0))
+          .isEqualTo(0.081);
+    }
+
+    @Test
+    void do_not_take_a_decimal_comma_with_a_unit_for_thousands() {
+      Reading reading =
+          read("time UTC;p\n2026-10-12 08:00;68,798 mTorr\n2026-10-12 08:01;68,511 mTorr\n");
+      assertThat(reading.log().orElseThrow().channels().get(0).series().asWritten(0))
+          .isEqualTo(68.798);
+    }
+
+    @Test
+    void can_be_chosen_otherwise() {
+      Reading reading =
+          new LogReader()
+              .read(
+                  "told",
+                  "time UTC;p Pa\n2026-10-12 08:00;1,234\n2026-10-12 08:01;1,235\n"
+                      .getBytes(StandardCharsets.UTF_8),
+                  ReadingChoices.none().withDelimiter(';').withDecimalMark('.'));
+      assertThat(reading.log().orElseThrow().channels().get(0).series().asWritten(0))
+          .isEqualTo(1234);
+    }
+  }
+
+  @Nested
+  class R_IMP_05_the_order_of_dates {
+    private Reading dates(String first, String second, ReadingChoices choices) {
+      String text = "time,shelf_C\n" + first + ",-40\n" + second + ",-40\n";
+      return new LogReader().read("dates", text.getBytes(StandardCharsets.UTF_8), choices);
+    }
+
+    @Test
+    void is_asked_only_if_both_orders_stay_possible() {
+      ReadingChoices utc = ReadingChoices.none().withZone(ZoneId.of("UTC"));
+      assertThat(dates("03/04/2026 08:00", "03/04/2026 08:01", utc).questions())
+          .extracting(Question::kind)
+          .containsExactly(Question.Kind.DATE_ORDER);
+      assertThat(dates("13/04/2026 08:00", "13/04/2026 08:01", utc).questions()).isEmpty();
+      assertThat(dates("03/04/2026 23:59", "03/05/2026 00:00", utc).questions()).isEmpty();
+    }
+
+    @Test
+    void is_remembered_by_the_choice_of_its_source() {
+      ReadingChoices told =
+          ReadingChoices.none().withZone(ZoneId.of("UTC")).withDateOrder(DateOrder.DAY_MONTH_YEAR);
+      Reading reading = dates("03/04/2026 08:00", "03/04/2026 08:01", told);
+      assertThat(reading.questions()).isEmpty();
+      assertThat(reading.log().orElseThrow().start())
+          .contains(Instant.parse("2026-04-03T08:00:00Z"));
+    }
+  }
+
+  @Nested
+  class R_IMP_06_a_file_without_a_zone {
+    @Test
+    void takes_the_zone_of_its_source_and_says_by_which_rule() {
+      Reading reading =
+          new LogReader()
+              .read(
+                  "zone",
+                  "time,shelf_C\n2026-07-12 10:00,-40\n2026-07-12 10:01,-40\n"
+                      .getBytes(StandardCharsets.UTF_8),
+                  ReadingChoices.none().withZone(ZoneId.of("Europe/Berlin")));
+      Log log = reading.log().orElseThrow();
+      assertThat(log.start()).contains(Instant.parse("2026-07-12T08:00:00Z"));
+      assertThat(log.basis().zone()).isEqualTo(ZoneId.of("Europe/Berlin"));
+      assertThat(log.basis().rule()).contains("Europe/Berlin with its summer time");
+    }
+  }
+
+  @Nested
+  class R_IMP_08_a_clock_that_was_set {
+    @Test
+    void keeps_the_order_of_the_file_and_marks_the_step() {
+      Reading reading =
+          read(
+              "time_utc,shelf_C\n2026-10-12T08:00:00Z,1\n2026-10-12T08:01:00Z,2\n"
+                  + "2026-10-12T07:31:00Z,3\n2026-10-12T07:32:00Z,4\n");
+      Log log = reading.log().orElseThrow();
+      assertThat(log.time().duration_s()).isEqualTo(180);
+      assertThat(log.channels().get(0).series().asWritten(2)).isEqualTo(3);
+      assertThat(log.markers())
+          .anyMatch(m -> m.kind() == Marker.Kind.CLOCK_CHANGE && m.text().contains("31 min"));
+    }
+  }
+
+  @Nested
+  class R_IMP_10_a_gap {
+    @Test
+    void stays_a_gap_and_is_not_filled() {
+      Log log = read(HEAD + rows(0, 5) + rows(45, 50)).log().orElseThrow();
+      assertThat(log.time().size()).isEqualTo(10);
+      assertThat(log.time().elapsed_s(5) - log.time().elapsed_s(4)).isEqualTo(41 * 60.0);
+    }
+  }
+
+  @Nested
+  class R_IMP_11_words_in_a_numbers_place {
+    @Test
+    void become_states_and_never_zero() {
+      String[] words = {
+        "High", "OVER", "Low", "UNDER", "OFF", "OL", "---", "NaN", "Err 4", "<0.01"
+      };
+      Quality[] states = {
+        Quality.OVER_RANGE,
+        Quality.OVER_RANGE,
+        Quality.UNDER_RANGE,
+        Quality.UNDER_RANGE,
+        Quality.OFF,
+        Quality.OPEN_SENSOR,
+        Quality.MISSING,
+        Quality.MISSING,
+        Quality.BAD,
+        Quality.UNDER_RANGE
+      };
+      StringBuilder text = new StringBuilder(HEAD + rows(0, 20));
+      for (int i = 0; i < words.length; i++) {
+        text.append(row(20 + i, "-40.0,-39.6," + words[i] + ",-54.2"));
+      }
+      Log log = read(text.toString()).log().orElseThrow();
+      for (int i = 0; i < words.length; i++) {
+        assertThat(log.channels().get(2).series().quality(20 + i))
+            .as(words[i])
+            .isEqualTo(states[i]);
+        assertThat(log.channels().get(2).series().value(20 + i)).isNaN();
+      }
+    }
+  }
+
+  @Nested
+  class R_IMP_13_units {
+    private double pressure(String heading, String cell) {
+      String text = "time_utc," + heading + "\n" + row(0, cell) + row(1, cell) + row(2, cell);
+      return read(text).log().orElseThrow().channels().get(0).series().value(0);
+    }
+
+    /** Conversions: 1 Torr = 101 325/760 Pa and 1 inHg = 3 386.389 Pa (NIST SP 811, App. B.8). */
+    @Test
+    void come_from_heading_cell_or_scale() {
+      assertThat(pressure("p [mbar]", "0.08")).isCloseTo(8, within(1e-9));
+      assertThat(pressure("p micron", "60")).isCloseTo(60 * 101_325 / 760e3, within(1e-9));
+      assertThat(pressure("p", "60 mTorr")).isCloseTo(60 * 101_325 / 760e3, within(1e-9));
+      assertThat(pressure("p x10-3 mbar", "80")).isCloseTo(8, within(1e-9));
+      assertThat(pressure("p µbar", "80")).isCloseTo(8, within(1e-9));
+      assertThat(pressure("Vacuum inHg", "29.9")).isCloseTo(101_325 - 29.9 * 3386.389, within(1.0));
+    }
+
+    @Test
+    void that_only_plausibility_tells_are_asked() {
+      Reading reading = read("time_utc,shelf_C,p\n" + row(0, "-40,0.08") + row(1, "-40,0.081"));
+      assertThat(reading.questions())
+          .extracting(Question::kind)
+          .containsExactly(Question.Kind.UNIT_OR_ROLE);
+    }
+  }
+
+  @Nested
+  class R_IMP_16_events_and_steps {
+    @Test
+    void become_markers_with_their_line() {
+      Reading reading =
+          read(
+              "time_utc;kind;shelf C;p Pa\n2026-10-12T08:00:00Z;DATA;-40.0;8.1\n"
+                  + "2026-10-12T08:00:30Z;ALARM;VAC HI;\n2026-10-12T08:01:00Z;DATA;-40.0;8.1\n"
+                  + "# door opened by JB\n2026-10-12T08:02:00Z;DATA;-40.0;8.1\n");
+      assertThat(reading.log().orElseThrow().markers())
+          .anyMatch(m -> m.kind() == Marker.Kind.ALARM && m.line() == 3)
+          .anyMatch(m -> m.line() == 5 && m.text().contains("door opened"));
     }
   }
 
@@ -235,33 +446,24 @@ class ImporterRulesTest {
     }
 
     @Test
+    void gives_the_same_rows_again_when_it_has_grown() {
+      Log before = read(HEAD + rows(0, 5) + "2026-10-12T08:05:00Z,-40.0,-3").log().orElseThrow();
+      Log after = read(HEAD + rows(0, 20)).log().orElseThrow();
+      LogJoin.Joined joined = new LogJoin().join(List.of(before, after));
+      assertThat(joined.repeated()).isEqualTo(5);
+      assertThat(joined.log().time().size()).isEqualTo(20);
+      for (int row = 0; row < before.time().size(); row++) {
+        assertThat(after.time().instant(row)).isEqualTo(before.time().instant(row));
+        assertThat(after.channels().get(1).series().value(row))
+            .isEqualTo(before.channels().get(1).series().value(row));
+      }
+    }
+
+    @Test
     void reads_the_same_again() {
       String text = HEAD + rows(0, 20);
       assertThat(read(text).rows()).isEqualTo(read(text).rows());
       assertThat(read(text).guesses()).isEqualTo(read(text).guesses());
-    }
-  }
-
-  @Nested
-  class R_IMP_18_X27_several_files_of_one_run {
-    @Test
-    void are_joined_and_what_they_repeat_is_left_out() {
-      Log first = read(HEAD + rows(0, 10)).log().orElseThrow();
-      Log second = read(HEAD + rows(5, 20)).log().orElseThrow();
-      LogJoin.Joined joined = new LogJoin().join(List.of(second, first));
-      assertThat(joined.repeated()).isEqualTo(5);
-      assertThat(joined.log().time().size()).isEqualTo(20);
-      assertThat(joined.log().time().duration_s()).isEqualTo(19 * 60.0);
-      assertThat(joined.log().channels().get(0).series().asWritten(19)).isEqualTo(-40.0);
-    }
-
-    @Test
-    void of_different_loggers_are_refused() {
-      Log first = read(HEAD + rows(0, 10)).log().orElseThrow();
-      Log other = read(HEAD.replace("product_C", "vial_C") + rows(5, 20)).log().orElseThrow();
-      assertThatThrownBy(() -> new LogJoin().join(List.of(first, other)))
-          .isInstanceOf(IllegalArgumentException.class)
-          .hasMessageContaining("vial_C");
     }
   }
 
@@ -294,52 +496,6 @@ class ImporterRulesTest {
       assertThat(reading.log().orElseThrow().channels().get(1).role()).isEqualTo(Role.PRODUCT);
       assertThat(reading.problems())
           .anyMatch(problem -> problem.what().contains("\"pressure_mbar\" is new"));
-    }
-  }
-
-  @Nested
-  class R_IMP_20_packed_files {
-    private final byte[] plain = (HEAD + rows(0, 20)).getBytes(StandardCharsets.UTF_8);
-
-    @Test
-    void in_gzip_and_zip_are_read() throws IOException {
-      ByteArrayOutputStream gzip = new ByteArrayOutputStream();
-      try (OutputStream out = new GZIPOutputStream(gzip)) {
-        out.write(plain);
-      }
-      ByteArrayOutputStream zip = new ByteArrayOutputStream();
-      try (ZipOutputStream out = new ZipOutputStream(zip)) {
-        out.putNextEntry(new ZipEntry("run.csv"));
-        out.write(plain);
-      }
-      for (byte[] packed : List.of(gzip.toByteArray(), zip.toByteArray())) {
-        assertThat(new LogReader().read("run", packed).rows().kept()).isEqualTo(20);
-      }
-    }
-
-    @Test
-    void that_are_workbooks_are_named_as_such() throws IOException {
-      ByteArrayOutputStream zip = new ByteArrayOutputStream();
-      try (ZipOutputStream out = new ZipOutputStream(zip)) {
-        out.putNextEntry(new ZipEntry("[Content_Types].xml"));
-        out.write(plain);
-      }
-      assertThat(new LogReader().read("run.xlsx", zip.toByteArray()).problems().get(0).rule())
-          .contains("save its sheet as CSV");
-    }
-
-    @Test
-    void that_grow_without_end_are_refused() throws IOException {
-      ByteArrayOutputStream gzip = new ByteArrayOutputStream();
-      try (OutputStream out = new GZIPOutputStream(gzip)) {
-        byte[] zeros = new byte[1 << 20];
-        for (int i = 0; i < 80; i++) {
-          out.write(zeros);
-        }
-      }
-      Reading reading = new LogReader().read("bomb.gz", gzip.toByteArray());
-      assertThat(reading.log()).isEmpty();
-      assertThat(reading.problems().get(0).rule()).contains("more than a packed log can hold");
     }
   }
 

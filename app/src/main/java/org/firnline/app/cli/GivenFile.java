@@ -6,14 +6,24 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.firnline.logs.text.ByteSource;
 
 /** A file named on the command line. */
 final class GivenFile {
   private GivenFile() {}
 
+  /** The bytes of a file that need not fit in memory. */
+  static ByteSource source(Path file) {
+    mustExist(file);
+    return () -> Files.newInputStream(file);
+  }
+
   static void mustExist(Path file) {
     if (!Files.isRegularFile(file)) {
       throw new BadInput(file + ": there is no such file. Check the name and the folder.");
+    }
+    if (!Files.isReadable(file)) {
+      throw new BadInput(file + ": cannot be read. Check who may read it.");
     }
   }
 

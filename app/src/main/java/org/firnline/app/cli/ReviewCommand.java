@@ -3,20 +3,26 @@ package org.firnline.app.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.firnline.app.planfile.PlanFileReader;
 import org.firnline.app.planfile.PlanInput;
 import org.firnline.app.planfile.PlanReading;
+import org.firnline.app.reading.ChosenReading;
 import org.firnline.app.reading.PlannedSteps;
 import org.firnline.app.reading.ReviewJson;
 import org.firnline.app.reading.ReviewReport;
 import org.firnline.app.words.Shown;
 import org.firnline.app.words.Words;
+import org.firnline.logs.GivenLog;
 import org.firnline.logs.LogReader;
 import org.firnline.logs.Reading;
+import org.firnline.logs.ReadingChoices;
 import org.firnline.planning.PlanAnswer;
 import org.firnline.planning.Planner;
 import org.firnline.review.Finding;
@@ -38,8 +44,13 @@ import picocli.CommandLine.Spec;
 final class ReviewCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  @Parameters(paramLabel = "FILE", description = "The log as the dryer wrote it.")
-  private Path file = Path.of("");
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "1..*",
+      description =
+          "The log as the dryer wrote it; several files of one run are joined: CSV and its kin,"
+              + " JSON, .xlsx, .ods, .zip, .gz.")
+  private List<Path> files = List.of();
 
   @Option(
       names = "--plan",
@@ -49,6 +60,15 @@ final class ReviewCommand implements Callable<Integer> {
               + " compared.")
   private @Nullable Path plan;
 
+  @Option(
+      names = "--choose",
+      paramLabel = "CHOICE=ANSWER",
+      description =
+          "Settles how a file is read, e.g. zone=Europe/Berlin, dateOrder=\"day month year\","
+              + " decimalMark=\",\", role:T3=product, unit:p1=mTorr. Names of choices are in the"
+              + " answer's questions and guesses.")
+  private Map<String, String> choices = new LinkedHashMap<>();
+
   @Option(names = "--json", description = "Answer in JSON, SI units in the keys.")
   private boolean json;
 
@@ -57,7 +77,7 @@ final class ReviewCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ReviewContext context = context();
-    Reading reading = new LogReader().read(GivenFile.name(file), GivenFile.bytes(file));
+    Reading reading = new LogReader().read(given(), readingChoices());
     Optional<Review> review = reading.log().map(log -> new Reviewer().review(log, context));
     PrintWriter out = spec.commandLine().getOut();
     Shown shown = new Shown(ZoneId.of("UTC"));
@@ -73,6 +93,22 @@ final class ReviewCommand implements Callable<Integer> {
         review.get().findings().stream()
             .anyMatch(finding -> finding.severity() == Finding.Severity.ALARM);
     return stop ? FirnlineCommand.STOP_LINE : FirnlineCommand.FINE;
+  }
+
+  private List<GivenLog> given() {
+    return files.stream()
+        .map(file -> new GivenLog(GivenFile.name(file), GivenFile.source(file)))
+        .toList();
+  }
+
+  private ReadingChoices readingChoices() {
+    ZoneId utc = ZoneId.of("UTC");
+    Map<String, String> refused = ChosenReading.refused(choices, utc);
+    if (!refused.isEmpty()) {
+      throw new BadInput(
+          "--choose " + refused + ": cannot be used. Look at the options of the question.");
+    }
+    return ChosenReading.of(choices, utc);
   }
 
   private ReviewContext context() {

@@ -82,6 +82,7 @@ public final class ReviewJson {
       ObjectNode entry = guesses.addObject();
       entry.put("what", guess.what()).put("value", guess.value());
       entry.put("reason", guess.reason()).put("confidence", guess.confidence().label());
+      entry.put("choice", guess.choice());
     }
     ArrayNode problems = json.putArray("problems");
     for (Problem problem : reading.problems()) {

@@ -1,8 +1,5 @@
 package org.firnline.app.reading;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -123,11 +120,7 @@ public class ReviewedRuns {
   }
 
   private Reading freshReading(RawFile file) {
-    try (InputStream content = files.open(file)) {
-      return reader.read(
-          file.originalName(), content.readAllBytes(), ChosenReading.of(file.choices(), zone));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return reader.read(
+        file.originalName(), () -> files.open(file), ChosenReading.of(file.choices(), zone));
   }
 }

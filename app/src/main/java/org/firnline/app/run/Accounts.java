@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.firnline.app.reading.ChosenReading;
 import org.firnline.app.run.RunView.Account;
 import org.firnline.app.run.RunView.ChannelRow;
@@ -28,12 +29,17 @@ import org.springframework.stereotype.Component;
 /** The account of how a file was read. */
 @Component
 class Accounts {
+  /** A question about a column that was answered, so that the reader asks it no more. */
+  private static final String ASKED_COLUMN = "column:";
+
   private final Shown shown;
   private final MessageSource words;
+  private final ReadingChanges changes;
 
-  Accounts(Shown shown, MessageSource words) {
+  Accounts(Shown shown, MessageSource words, ReadingChanges changes) {
     this.shown = shown;
     this.words = words;
+    this.changes = changes;
   }
 
   /**
@@ -43,6 +49,8 @@ class Accounts {
    * @param refused which of the answers cannot be used
    */
   Account of(Reading reading, Map<String, String> answers, Set<String> refused, Locale locale) {
+    List<QuestionRow> asked = questions(reading, answers, locale);
+    Set<String> choices = asked.stream().map(QuestionRow::choice).collect(Collectors.toSet());
     return new Account(
         facts(reading, locale),
         reading.guesses().stream()
@@ -51,7 +59,7 @@ class Accounts {
                     new GuessRow(
                         guess.what(), guess.value(), guess.reason(), guess.confidence().label()))
             .toList(),
-        questions(reading, answers, locale).stream()
+        asked.stream()
             .map(
                 row ->
                     new QuestionRow(
@@ -62,6 +70,7 @@ class Accounts {
                         Optional.ofNullable(answers.get(row.choice())).orElse(""),
                         refused.contains(row.choice())))
             .toList(),
+        changes.of(reading, choices, answers, refused, locale),
         reading.rowNotes().stream().map(note -> note(note, locale)).toList(),
         reading.log().map(this::channels).orElse(List.of()),
         reading.log().map(Accounts::preamble).orElse(List.of()));
@@ -85,9 +94,18 @@ class Accounts {
           new QuestionRow(ChosenReading.START, text, assumed, List.of(), "", false));
     }
     answers.keySet().stream()
-        .filter(choice -> !rows.containsKey(choice))
+        .filter(choice -> choice.startsWith(ASKED_COLUMN) && !rows.containsKey(choice))
         .forEach(
-            choice -> rows.put(choice, new QuestionRow(choice, choice, "", List.of(), "", false)));
+            choice ->
+                rows.put(
+                    choice,
+                    new QuestionRow(
+                        choice,
+                        choice.substring(ASKED_COLUMN.length()),
+                        "",
+                        List.of(),
+                        "",
+                        false)));
     return List.copyOf(rows.values());
   }
 

@@ -154,9 +154,22 @@ record RunView(
       List<Fact> facts,
       List<GuessRow> guesses,
       List<QuestionRow> questions,
+      Changes changed,
       List<String> notes,
       List<ChannelRow> channels,
       List<Fact> preamble) {}
+
+  /**
+   * Everything about the reading that a person may say otherwise.
+   *
+   * @param any whether anything was said
+   * @param layout about the file as a whole
+   * @param columns about single columns
+   */
+  record Changes(boolean any, List<QuestionRow> layout, List<ColumnRow> columns) {}
+
+  /** What may be said about a column. */
+  record ColumnRow(String name, QuestionRow role, QuestionRow unit) {}
 
   /** A named value. */
   record Fact(String name, String value) {}

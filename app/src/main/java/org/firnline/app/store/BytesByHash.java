@@ -60,7 +60,7 @@ class BytesByHash {
   }
 
   private Path pathOf(String sha256) {
-    return folder.rawFiles().resolve(sha256.substring(0, 2)).resolve(sha256);
+    return folder.rawFile(sha256);
   }
 
   private static KeptBytes write(InputStream content, Path target) throws IOException {

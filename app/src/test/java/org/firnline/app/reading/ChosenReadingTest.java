@@ -2,6 +2,8 @@ package org.firnline.app.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.Charset;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Map;
@@ -44,6 +46,37 @@ class ChosenReadingTest {
     Map<String, String> answers =
         Map.of("zone", "Atlantis", "start", "soon", "dateOrder", "whatever", "column:p", "Pa");
     assertThat(ChosenReading.refused(answers, HERE)).containsOnlyKeys("zone", "start", "dateOrder");
+  }
+
+  @Test
+  void takesEverythingElseThatCanBeGuessedOtherwise() {
+    assertThat(of("encoding", "IBM437").encoding()).contains(Charset.forName("IBM437"));
+    assertThat(of("delimiter", "tab").delimiter()).contains('\t');
+    assertThat(of("delimiter", "space").delimiter()).contains(' ');
+    assertThat(of("decimalMark", ",").decimalMark()).contains(',');
+    assertThat(of("clockNeverChanges", "yes").clockNeverChanges()).isTrue();
+    assertThat(of("clockOffset:b.csv", "-12.5 s").clockOffsets())
+        .containsEntry("b.csv", Duration.ofMillis(-12_500));
+  }
+
+  @Test
+  void takesRoleAndUnitOfOneColumnTogether() {
+    ReadingChoices choices =
+        ChosenReading.of(Map.of("role:p1", "pressure", "unit:p1", "mTorr"), HERE);
+    assertThat(choices.columns().get("p1").role()).contains(Role.PRESSURE);
+    assertThat(choices.columns().get("p1").unit()).contains("mTorr");
+  }
+
+  @Test
+  void refusesWhatNoFileHas() {
+    Map<String, String> answers =
+        Map.of(
+            "encoding", "nothing",
+            "delimiter", "ab",
+            "decimalMark", "x",
+            "role:T", "left",
+            "clockOffset:b", "soon");
+    assertThat(ChosenReading.refused(answers, HERE)).containsOnlyKeys(answers.keySet());
   }
 
   @Test

@@ -1,59 +1,100 @@
 package org.firnline.logs.form;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Set;
+import java.util.List;
 import java.util.zip.GZIPInputStream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import org.firnline.logs.sheet.OpenDocument;
+import org.firnline.logs.sheet.Sheet;
+import org.firnline.logs.sheet.Workbook;
 import org.firnline.logs.text.ByteSource;
+import org.firnline.logs.text.RowStream;
 
 /**
- * Unpacks gzip files and zip files with one log in them, within limits: a small file that would
- * grow without end is refused.
+ * Looks into packed files: gzip, zip with one log or several, workbooks. Everything is unpacked
+ * while it is read and never written anywhere; an archive that is not what it says is refused with
+ * the reason.
  */
 public final class Unpacking {
-  /** Plain logs pack to a tenth or so; a hundredfold growth beyond this size is no log. */
-  private static final long FREE_BYTES = 64L << 20;
-
-  private static final long MOST_BYTES = 1L << 30;
-  private static final int MOST_GROWTH = 200;
-
-  /** The first entry of the two common workbook forms. */
-  private static final Set<String> WORKBOOK_STARTS = Set.of("[Content_Types].xml", "mimetype");
+  private static final byte[] OLD_WORKBOOK = {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0};
+  private static final byte[] PORTABLE_DOCUMENT = {'%', 'P', 'D', 'F'};
 
   private Unpacking() {}
 
-  /** Whether the first bytes are those of a gzip or zip file. */
+  /** Whether the first bytes are those of a file that must be unpacked first. */
   public static boolean isPacked(ByteSource source) throws IOException {
     byte[] head = head(source);
-    return isGzip(head) || isZip(head);
+    return isGzip(head)
+        || isZip(head)
+        || Arrays.equals(head, OLD_WORKBOOK)
+        || Arrays.equals(head, PORTABLE_DOCUMENT);
   }
 
   /**
-   * The unpacked bytes of a packed file.
+   * What a packed file holds, in its own order.
    *
-   * @throws IOException if it cannot be unpacked, holds no file, or grows beyond the limits
+   * @param name name of the packed file
+   * @throws IOException if it cannot be unpacked, holds nothing, grows beyond the limits, holds
+   *     another packed file, or names a place outside itself
    */
-  public static byte[] unpack(ByteSource source) throws IOException {
-    try (InputStream in = source.open()) {
-      if (isGzip(head(source))) {
-        return limited(new GZIPInputStream(in), packedSize(source));
+  public static List<Part> parts(String name, ByteSource source) throws IOException {
+    byte[] head = head(source);
+    if (isGzip(head)) {
+      return List.of(gzip(name, source));
+    }
+    if (isZip(head)) {
+      Archive archive = Archive.open(source);
+      if (archive.holds(Workbook.MAIN)) {
+        return sheets(new Workbook(archive).sheets());
       }
-      ZipInputStream zip = new ZipInputStream(in);
-      ZipEntry entry = zip.getNextEntry();
-      while (entry != null && (entry.isDirectory() || entry.getName().startsWith("__MACOSX"))) {
-        entry = zip.getNextEntry();
+      if (archive.holds(OpenDocument.MAIN)) {
+        return sheets(new OpenDocument(archive).sheets());
       }
-      if (entry != null && WORKBOOK_STARTS.contains(entry.getName())) {
-        throw new IOException("the file is a spreadsheet workbook; save its sheet as CSV");
-      }
-      if (entry == null) {
-        throw new IOException("the zip file holds no file");
-      }
-      return limited(zip, packedSize(source));
+      return files(archive);
+    }
+    throw new IOException(
+        Arrays.equals(head, OLD_WORKBOOK)
+            ? "it is an old binary workbook, or one locked by a password; save its sheet as .xlsx,"
+                + " .ods or CSV without a password"
+            : "it is a page made for printing (PDF); export the log as CSV instead");
+  }
+
+  private static Part gzip(String name, ByteSource source) throws IOException {
+    long packed = sizeOf(source);
+    ByteSource inside =
+        () -> new MeasuredStream(new GZIPInputStream(source.open(), 1 << 16), packed);
+    refuseNested(head(inside), name);
+    return new Part(name, false, inside);
+  }
+
+  private static List<Part> files(Archive archive) throws IOException {
+    List<Part> parts = new ArrayList<>();
+    for (String entry : archive.files()) {
+      refuseNested(archive.headOf(entry), entry);
+      String plainName = entry.substring(entry.lastIndexOf('/') + 1);
+      parts.add(new Part(plainName, false, () -> archive.open(entry)));
+    }
+    if (parts.isEmpty()) {
+      throw new IOException("the zip file holds no file");
+    }
+    return parts;
+  }
+
+  private static List<Part> sheets(List<Sheet> sheets) throws IOException {
+    if (sheets.isEmpty()) {
+      throw new IOException("the workbook holds no sheet");
+    }
+    return sheets.stream()
+        .map(sheet -> new Part(sheet.name(), true, () -> new RowStream(sheet.rows().open())))
+        .toList();
+  }
+
+  private static void refuseNested(byte[] head, String name) throws IOException {
+    if (isGzip(head) || isZip(head)) {
+      throw new IOException(
+          name + " is itself a packed file; unpack the outer one and give its files");
     }
   }
 
@@ -68,30 +109,16 @@ public final class Unpacking {
   }
 
   private static boolean isZip(byte[] head) {
-    return Arrays.equals(head, new byte[] {'P', 'K', 3, 4});
+    return head.length >= 4
+        && head[0] == 'P'
+        && head[1] == 'K'
+        && (head[2] == 3 || head[2] == 5)
+        && (head[3] == 4 || head[3] == 6);
   }
 
-  private static long packedSize(ByteSource source) throws IOException {
+  static long sizeOf(ByteSource source) throws IOException {
     try (InputStream in = source.open()) {
       return in.skip(Long.MAX_VALUE);
     }
-  }
-
-  private static byte[] limited(InputStream in, long packed) throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    byte[] buffer = new byte[1 << 16];
-    long total = 0;
-    int got = in.read(buffer);
-    while (got >= 0) {
-      total += got;
-      boolean bomb = total > FREE_BYTES && total > MOST_GROWTH * packed;
-      if (bomb || total > MOST_BYTES) {
-        throw new IOException(
-            "unpacking stops at " + (total >> 20) + " MiB: more than a packed log can hold");
-      }
-      out.write(buffer, 0, got);
-      got = in.read(buffer);
-    }
-    return out.toByteArray();
   }
 }

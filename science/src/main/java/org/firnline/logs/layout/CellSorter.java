@@ -53,6 +53,21 @@ final class CellSorter {
     return !cells.isEmpty(cell) && numbers.scan(cells.buffer(), cells.start(cell), cells.end(cell));
   }
 
+  /**
+   * Whether a number has only the mark that is not the decimal mark here: "68,798" under a point.
+   */
+  boolean hasOnlyOtherMark(Cells cells, int cell) {
+    byte other = (byte) (decimalMark == '.' ? ',' : '.');
+    boolean seen = false;
+    for (int i = cells.start(cell); i < cells.end(cell); i++) {
+      if (cells.buffer()[i] == decimalMark) {
+        return false;
+      }
+      seen |= cells.buffer()[i] == other;
+    }
+    return seen;
+  }
+
   /** Whether a cell holds a date and a clock time. */
   boolean isDateAndClock(Cells cells, int cell) {
     return stamps.scan(cells.buffer(), cells.start(cell), cells.end(cell)).kind()

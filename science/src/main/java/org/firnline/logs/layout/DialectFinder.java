@@ -17,6 +17,7 @@ final class DialectFinder {
   private static final char[] DELIMITERS = {';', '\t', ',', '|', ' '};
   private static final char[] MARKS = {'.', ','};
   private static final double LOOSE_NUMBER = 0.6;
+  private static final double OTHERWISE_MARKED_NUMBER = 0.4;
   private static final double SPACES_ARE_LESS_LIKELY = 0.9;
 
   private final Map<String, Quality> words;
@@ -74,7 +75,10 @@ final class DialectFinder {
     if (sorter.isPlainNumber(cells, cell)) {
       return 1;
     }
-    return kind == CellKind.NUMBER ? LOOSE_NUMBER : 0;
+    if (kind != CellKind.NUMBER) {
+      return 0;
+    }
+    return sorter.hasOnlyOtherMark(cells, cell) ? OTHERWISE_MARKED_NUMBER : LOOSE_NUMBER;
   }
 
   static int usualCount(List<SampleLine> lines, char delimiter) {

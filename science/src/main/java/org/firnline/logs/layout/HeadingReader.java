@@ -1,7 +1,9 @@
 package org.firnline.logs.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,6 +18,7 @@ public final class HeadingReader {
       Pattern.compile("(.*?)\\s*([\\[({][^\\])}]*[\\])}])\\s*(.*)");
   private static final Pattern SCALED_TAIL =
       Pattern.compile("(.*?[^x])x(\\d+(?:\\.\\d+)?(?:[eE][+-]?\\d+)?|10\\^?-\\d+)(\\D.*)?");
+  private static final Pattern SCALING = Pattern.compile("[x×*]\\s*\\d|0[.,]\\d|10\\^?-|1[eE]-");
   private static final Pattern SLASHED = Pattern.compile("(.*\\S)\\s*[/,]\\s*(\\S+)");
 
   private final UnitSpellings units;
@@ -49,7 +52,27 @@ public final class HeadingReader {
       }
       headings.add(heading);
     }
-    return withoutLetteredNames(headings);
+    return numbered(withoutLetteredNames(headings));
+  }
+
+  /** Columns of the same name get a number, so that each can be spoken of. */
+  private static List<ColumnHeading> numbered(List<ColumnHeading> headings) {
+    List<ColumnHeading> all = new ArrayList<>();
+    Map<String, Integer> seen = new HashMap<>();
+    for (ColumnHeading heading : headings) {
+      int count = seen.merge(heading.name(), 1, Integer::sum);
+      String behind = " (" + count + ")";
+      all.add(
+          count == 1 || heading.name().isEmpty()
+              ? heading
+              : new ColumnHeading(
+                  heading.header() + behind,
+                  heading.name() + behind,
+                  heading.description(),
+                  heading.unit(),
+                  heading.scale()));
+    }
+    return all;
   }
 
   /** "Product C" beside "Product A" is a name: its last letter is no unit. */
@@ -105,7 +128,7 @@ public final class HeadingReader {
   }
 
   /** Takes the unit out of a heading. */
-  ColumnHeading heading(String header) {
+  public ColumnHeading heading(String header) {
     Matcher bracketed = BRACKETED.matcher(header);
     if (bracketed.matches()) {
       Optional<ColumnUnit> unit = units.find(bracketed.group(2));
@@ -120,14 +143,18 @@ public final class HeadingReader {
     }
     for (int words = 2; words >= 1; words--) {
       int cut = tailStart(header, words);
-      Optional<ColumnUnit> unit =
-          cut > 0 ? units.findPlain(header.substring(cut)) : Optional.empty();
+      Optional<ColumnUnit> unit = cut > 0 ? unitBehind(header.substring(cut)) : Optional.empty();
       if (unit.isPresent()) {
         String name = header.substring(0, cut).strip().replaceFirst("\\s+in$", "");
         return new ColumnHeading(header, name, "", unit, 1);
       }
     }
     return suffixed(header);
+  }
+
+  /** A unit, scaled only if it is written as a scaling: "x10-3 mbar", not the "1 °C" of a name. */
+  private Optional<ColumnUnit> unitBehind(String tail) {
+    return SCALING.matcher(tail).lookingAt() ? units.find(tail) : units.findPlain(tail);
   }
 
   private static int tailStart(String header, int words) {

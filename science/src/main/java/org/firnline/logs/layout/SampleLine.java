@@ -51,4 +51,34 @@ public final class SampleLine {
   public Charset charset() {
     return charset;
   }
+
+  /** Number of tab-separated cells. */
+  public int tabbedCells() {
+    int cells = 1;
+    for (byte b : bytes) {
+      cells += b == '\t' ? 1 : 0;
+    }
+    return cells;
+  }
+
+  /** The same line with empty tab-separated cells behind it, up to a number of cells. */
+  public SampleLine paddedTo(int cells) {
+    int missing = Math.max(0, cells - tabbedCells());
+    byte[] longer = java.util.Arrays.copyOf(bytes, bytes.length + missing);
+    java.util.Arrays.fill(longer, bytes.length, longer.length, (byte) '\t');
+    return new SampleLine(number, longer, charset);
+  }
+
+  /** The same line without the sign that makes it a remark. */
+  SampleLine withoutRemarkSign() {
+    int from = 0;
+    while (from < bytes.length
+        && (bytes[from] == '#' || bytes[from] == '/' || bytes[from] == ' ')) {
+      from++;
+    }
+    boolean remark = from > 0 && (bytes[0] == '#' || bytes[0] == '/');
+    return remark
+        ? new SampleLine(number, java.util.Arrays.copyOfRange(bytes, from, bytes.length), charset)
+        : this;
+  }
 }

@@ -52,7 +52,8 @@ public final class TableFinder {
   /** Whether a line is a remark by its first sign. */
   public static boolean isRemark(SampleLine line) {
     String text = line.text().stripLeading();
-    return text.startsWith("#") || text.startsWith("//");
+    boolean heading = text.matches("#[\\s\"]*[;,\\t|].*"); // "#" as the name of a column
+    return (text.startsWith("#") && !heading) || text.startsWith("//");
   }
 
   /** Whether a line only announces the delimiter, such as "sep=;". */
@@ -93,6 +94,15 @@ public final class TableFinder {
       top--;
     }
     List<SampleLine> header = new ArrayList<>(lines.subList(top, body));
+    List<SampleLine> preamble = new ArrayList<>(lines.subList(0, top));
+    if (header.isEmpty()) {
+      detached(preamble, cells, usual, sorter)
+          .ifPresent(
+              line -> {
+                header.add(line);
+                preamble.removeIf(other -> other.number() == line.number());
+              });
+    }
     int columns = usual;
     for (SampleLine line : header) {
       line.splitWith(cells);
@@ -110,9 +120,26 @@ public final class TableFinder {
         header,
         unitLine,
         lines.get(body).number(),
-        lines.subList(0, top),
+        preamble,
         allKinds,
         grows(lines.subList(body, lines.size()), cells, dialect.decimalMark()));
+  }
+
+  /** A heading that remarks or blank lines part from the body, or that is itself a remark. */
+  private Optional<SampleLine> detached(
+      List<SampleLine> above, Cells cells, int usual, CellSorter sorter) {
+    for (int i = above.size() - 1; i >= Math.max(0, above.size() - MOST_HEADER_LINES); i--) {
+      SampleLine line = above.get(i).withoutRemarkSign();
+      line.splitWith(cells);
+      boolean whole = cells.count() >= usual && usual > 1;
+      if (whole && isHeader(line, cells, usual, sorter)) {
+        return Optional.of(line);
+      }
+      if (whole) {
+        return Optional.empty();
+      }
+    }
+    return Optional.empty();
   }
 
   private static boolean grows(List<SampleLine> body, Cells cells, char decimalMark) {

@@ -33,4 +33,10 @@ public record TableShape(
     preamble = List.copyOf(preamble);
     kinds = List.copyOf(kinds);
   }
+
+  /** The same table where a row may end early because its last cells are empty, as in sheets. */
+  public TableShape ragged() {
+    return new TableShape(
+        dialect, columns, 0, headerLines, unitLine, bodyStart, preamble, kinds, firstColumnGrows);
+  }
 }

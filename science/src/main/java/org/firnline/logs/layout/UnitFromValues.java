@@ -9,6 +9,10 @@ import org.firnline.logs.channel.Confidence;
  */
 final class UnitFromValues {
   private static final double ATMOSPHERE_LOW_PA = 80_000;
+
+  /** A pressure that was pumped down falls below a third of where it began. */
+  private static final double PUMPED = 1 / 3.0;
+
   private static final double ATMOSPHERE_HIGH_PA = 112_000;
   private static final String[] PRESSURE_UNITS = {"mbar", "Pa", "Torr", "mTorr", "kPa", "µbar"};
 
@@ -32,7 +36,8 @@ final class UnitFromValues {
     for (String symbol : PRESSURE_UNITS) {
       ColumnUnit unit = unit(symbol, scale);
       double high = values.high() * unit.factor();
-      if (high > ATMOSPHERE_LOW_PA && high < ATMOSPHERE_HIGH_PA) {
+      boolean pumped = values.low() < PUMPED * values.high();
+      if (pumped && high > ATMOSPHERE_LOW_PA && high < ATMOSPHERE_HIGH_PA) {
         return verdict.in(
             unit, Confidence.MEDIUM, "the highest value is the atmosphere if read in " + symbol);
       }

@@ -75,6 +75,11 @@ public record ValueShape(
             whole));
   }
 
+  /** Whether the values are whole numbers that grow by the same step, as a counter's do. */
+  public boolean countsUp() {
+    return count > 5 && wholeNumbers && high > low && stillShare == 0 && straightShare > 0.9;
+  }
+
   /** Whether the values hold or ramp exactly, as set points do, and change at all. */
   public boolean looksCommanded() {
     return count > 20 && high > low && straightShare > 0.8;

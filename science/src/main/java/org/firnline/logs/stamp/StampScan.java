@@ -132,9 +132,21 @@ public final class StampScan {
     } else if (lead == 1 && trail == 0 && stamp.month == 0 && digits[0] <= 4) {
       stamp.millis += figure[0] * 86_400_000L;
       stamp.kind = Stamp.Kind.TIME;
+    } else if (lead == 1 && trail == 1 && stamp.month > 0 && digits[end] == 4) {
+      takeDayAndYear(end);
     } else if (lead > 0 ? takeDate(0, lead) : takeDate(end, figures)) {
       stamp.kind = Stamp.Kind.DATE_TIME;
     }
+  }
+
+  /** "Wed Oct 14 08:00:00 2026": the clock stands between day and year. */
+  private void takeDayAndYear(int year) {
+    stamp.date[0] = (int) Math.min(figure[0], 99);
+    stamp.dateDigits[0] = digits[0];
+    stamp.date[1] = (int) figure[year];
+    stamp.dateDigits[1] = digits[year];
+    stamp.separator = ' ';
+    stamp.kind = Stamp.Kind.DATE_TIME;
   }
 
   private int hourFigure() {

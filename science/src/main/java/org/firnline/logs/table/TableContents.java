@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param ledger what became of every line
  * @param marks lines that say something in words
  * @param unfinishedLine number of a last line without a line end that was left for later; 0 if none
+ * @param nextTableLine line of the heading of another table that begins below; 0 if none
  */
 public record TableContents(
     List<ColumnBuilder> columns,
@@ -19,7 +20,8 @@ public record TableContents(
     LineNumbers lines,
     RowLedger ledger,
     List<LineMark> marks,
-    long unfinishedLine) {
+    long unfinishedLine,
+    long nextTableLine) {
   public TableContents {
     columns = List.copyOf(columns);
     Objects.requireNonNull(time, "time");

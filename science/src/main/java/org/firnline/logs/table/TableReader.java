@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.firnline.logs.channel.Quality;
@@ -26,11 +27,14 @@ import org.firnline.logs.text.NumberScan;
  */
 public final class TableReader {
   private static final int MOST_MARKS = 20_000;
+  private static final String NO_TIME = "no time where one is expected";
 
   private final TableShape shape;
   private final List<String> names;
   private final RowWords rowWords = new RowWords();
   private final Set<String> headerTexts;
+  private final Set<String> preambleTexts;
+  private final HeaderWatch headerWatch;
   private final int[] measured;
   private final boolean[] holdsNumbers;
   private final boolean anyNumbers;
@@ -49,17 +53,21 @@ public final class TableReader {
    * @param plan which columns hold the time
    * @param names the columns' headings, for notes
    * @param charset character set of the lines
+   * @param isHeading whether cells of a line can be the headings of another table
    */
-  public TableReader(TableShape shape, TimePlan plan, List<String> names, Charset charset) {
+  public TableReader(
+      TableShape shape,
+      TimePlan plan,
+      List<String> names,
+      Charset charset,
+      Predicate<List<String>> isHeading) {
     Map<String, Quality> words = CellWords.load();
     char mark = shape.dialect().decimalMark();
     this.shape = shape;
     this.names = List.copyOf(names);
-    this.headerTexts =
-        shape.headerLines().stream()
-            .map(SampleLine::text)
-            .map(String::strip)
-            .collect(Collectors.toSet());
+    this.headerTexts = texts(shape.headerLines());
+    this.preambleTexts = texts(shape.preamble());
+    this.headerWatch = new HeaderWatch(mark, charset, isHeading);
     this.cells = new Cells(shape.dialect().delimiter());
     this.row = new RowCells(shape.columns(), mark, words, charset);
     this.time =
@@ -74,7 +82,14 @@ public final class TableReader {
     this.anyNumbers = shape.kinds().contains(ColumnKind.NUMBER);
   }
 
-  /** Reads from the first line of the body to the end of the file. */
+  private static Set<String> texts(List<SampleLine> lines) {
+    return lines.stream().map(SampleLine::text).map(String::strip).collect(Collectors.toSet());
+  }
+
+  /**
+   * Reads from the first line of the body to the end of the file, or to the heading of another
+   * table.
+   */
   public TableContents read(Lines lines) throws IOException {
     long unfinished = 0;
     while (lines.advance()) {
@@ -86,9 +101,14 @@ public final class TableReader {
         unfinished = lines.number();
       } else if (!blank) {
         readLine(lines);
+        if (headerWatch.sawTable()) {
+          break;
+        }
       }
     }
-    return new TableContents(builders, time, lineNumbers, ledger, marks, unfinished);
+    headerWatch.settle();
+    return new TableContents(
+        builders, time, lineNumbers, ledger, marks, unfinished, headerWatch.tableLine());
   }
 
   private static boolean isBlank(Lines lines) {
@@ -109,15 +129,18 @@ public final class TableReader {
 
   private void readLine(Lines lines) {
     byte first = firstByte(lines);
-    if (first == '#' || (first == '/' && lines.text().strip().startsWith("//"))) {
+    if ((first == '#' && !headerTexts.contains(lines.text().strip()))
+        || (first == '/' && lines.text().strip().startsWith("//"))) {
       String text = lines.text().strip().replaceFirst("^(#|//)+\\s*", "");
       setAside(lines, rowWords.kindOf(text, LineMark.Kind.COMMENT), text);
       return;
     }
     cells.split(lines.buffer(), lines.from(), lines.to());
+    if (headerWatch.isWaiting() && headerWatch.confirms(cells)) {
+      return;
+    }
     if (cells.count() > shape.columns() && hasMoreThanColumns()) {
-      ledger.reject(
-          lines.number(), cells.count() + " cells where the table has " + shape.columns());
+      readLong(lines);
     } else if (!time.take(cells)) {
       readTimeless(lines);
     } else if (cells.count() < shape.usualCells()) {
@@ -144,15 +167,36 @@ public final class TableReader {
     return false;
   }
 
+  private void readLong(Lines lines) {
+    String reason = cells.count() + " cells where the table has " + shape.columns();
+    long line = lines.number();
+    if (!headerWatch.suspects(cells, line, () -> ledger.reject(line, reason))) {
+      ledger.reject(line, reason);
+    }
+  }
+
   private void readTimeless(Lines lines) {
     String text = lines.text().strip();
+    long line = lines.number();
+    LineMark.Kind kind = rowWords.kindOf(firstText(lines), LineMark.Kind.RESTART);
     if (headerTexts.contains(text)) {
       setAside(lines, LineMark.Kind.RESTART, "the header stands here again");
     } else if (rowWords.isStatistics(firstText(lines))) {
       setAside(lines, LineMark.Kind.STATISTICS, text);
+    } else if (preambleTexts.contains(text) || isRuler(text)) {
+      setAside(lines, LineMark.Kind.STATISTICS, text);
+    } else if (headerWatch.suspects(cells, line, () -> ledger.reject(line, NO_TIME))) {
+      return; // settled by the lines that follow
+    } else if (kind != LineMark.Kind.RESTART && kind != LineMark.Kind.STATISTICS) {
+      setAside(lines, kind, text.replaceAll("[;,|\\t]+", " ").strip());
     } else {
-      ledger.reject(lines.number(), "no time where one is expected");
+      ledger.reject(line, NO_TIME);
     }
+  }
+
+  /** A line of dashes or the like only parts what is above from what is below. */
+  private static boolean isRuler(String text) {
+    return text.chars().allMatch(c -> "-=_*+|~;,\t ".indexOf(c) >= 0);
   }
 
   private String firstText(Lines lines) {
@@ -164,7 +208,22 @@ public final class TableReader {
     return "";
   }
 
+  /** A moment and words with no number beside them are an event; else cells are missing. */
   private void readShort(Lines lines) {
+    StringBuilder words = new StringBuilder();
+    boolean onlyWords = true;
+    for (int i : measured) {
+      if (i < cells.count() && !cells.isEmpty(i)) {
+        row.take(cells, i, i);
+        onlyWords &= row.isText(i);
+        words.append(words.isEmpty() ? "" : " ").append(cells.text(i, lines.charset()));
+      }
+    }
+    if (onlyWords && !words.isEmpty() && anyNumbers) {
+      String text = words.toString();
+      setAside(lines, rowWords.kindOf(text, LineMark.Kind.EVENT), text);
+      return;
+    }
     ledger.reject(
         lines.number(),
         "only "

@@ -34,6 +34,22 @@ public final class Lines implements AutoCloseable {
 
   /** The lines of a source whose encoding is known. */
   public static Lines open(ByteSource source, EncodingVerdict encoding) throws IOException {
+    return open(source, encoding, 1);
+  }
+
+  /**
+   * The lines of a source whose encoding is known.
+   *
+   * @param firstNumber number of the first line
+   */
+  public static Lines open(ByteSource source, EncodingVerdict encoding, long firstNumber)
+      throws IOException {
+    Lines lines = openPlain(source, encoding);
+    lines.number = firstNumber - 1;
+    return lines;
+  }
+
+  private static Lines openPlain(ByteSource source, EncodingVerdict encoding) throws IOException {
     InputStream in = source.open();
     in.skipNBytes(encoding.markLength());
     Charset charset = encoding.charset();

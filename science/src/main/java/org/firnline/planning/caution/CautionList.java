@@ -144,8 +144,7 @@ public record CautionList(Load load, Dryer dryer, double pressure, double durati
     }
   }
 
-  static Caution line(
-      Topic topic, Verdict verdict, String owner, String about, Figure... figures) {
+  static Caution line(Topic topic, Verdict verdict, String owner, String about, Figure... figures) {
     return new Caution(topic, verdict, owner, about, Stream.of(figures).toList());
   }
 }

@@ -76,7 +76,14 @@ record HazardCautions(String owner, Dryer dryer, double pressure) {
               share);
       case STAYS_LIQUID, PARTLY_PASSES ->
           CautionList.line(
-              Topic.SOLVENT_PARTLY, Verdict.WATCH, owner, solvent.name(), own, chamber, cold, share);
+              Topic.SOLVENT_PARTLY,
+              Verdict.WATCH,
+              owner,
+              solvent.name(),
+              own,
+              chamber,
+              cold,
+              share);
       case PASSES ->
           CautionList.line(
               Topic.SOLVENT_PASSES, Verdict.STOP, owner, solvent.name(), own, chamber, cold, share);

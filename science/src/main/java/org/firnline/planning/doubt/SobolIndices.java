@@ -40,14 +40,10 @@ public record SobolIndices(List<Double> first, List<Double> total) {
   }
 
   /** The indices of several results that come of the same evaluation; all must be finite. */
-  public static List<SobolIndices> ofAll(
-      Results results, int dimensions, int samples, long seed) {
+  public static List<SobolIndices> ofAll(Results results, int dimensions, int samples, long seed) {
     List<double[]> points = SobolPoints.of(samples, 2 * dimensions, seed);
     List<List<List<Double>>> rows =
-        points.stream()
-            .parallel()
-            .map(point -> row(results, point, dimensions))
-            .toList();
+        points.stream().parallel().map(point -> row(results, point, dimensions)).toList();
     int count = rows.get(0).get(0).size();
     return IntStream.range(0, count).mapToObj(i -> indices(rows, i, dimensions)).toList();
   }

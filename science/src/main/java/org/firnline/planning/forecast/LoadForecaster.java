@@ -53,7 +53,10 @@ public final class LoadForecaster {
     int dimensions = RunDraw.dimensions(items.size());
     this.samples =
         SobolPoints.of(runs, dimensions, SEED).stream()
-            .map(point -> SampledVessels.of(all, items, RunDraw.at(point, items.size()).narrowed(narrowing)))
+            .map(
+                point ->
+                    SampledVessels.of(
+                        all, items, RunDraw.at(point, items.size()).narrowed(narrowing)))
             .toList();
     this.middle = SampledVessels.of(all, items, RunDraw.middle(items.size()));
   }

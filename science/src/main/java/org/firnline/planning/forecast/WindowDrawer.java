@@ -17,8 +17,8 @@ import org.firnline.numerics.SobolPoints;
  * Draws the window map with its doubt: the 128 runs of {@link LoadForecaster} in every cell, by the
  * answer of each vessel to its heat transfer and resistance ({@code VesselSurface}).
  *
- * <p>Assumes the dryer holds the pressure; where it cannot, the capability line says so. Columns are
- * computed on all processors; the answer does not depend on how many there are.
+ * <p>Assumes the dryer holds the pressure; where it cannot, the capability line says so. Columns
+ * are computed on all processors; the answer does not depend on how many there are.
  */
 public final class WindowDrawer {
 
@@ -75,8 +75,7 @@ public final class WindowDrawer {
         IntStream.range(0, rows)
             .mapToObj(i -> shelf.low() + (shelf.high() - shelf.low()) * i / (rows - 1.0))
             .toList();
-    List<Column> drawn =
-        pressures.parallelStream().map(at -> new Column(at, shelves)).toList();
+    List<Column> drawn = pressures.parallelStream().map(at -> new Column(at, shelves)).toList();
     return new WindowWithDoubt(
         pressures,
         shelves,
@@ -144,8 +143,7 @@ public final class WindowDrawer {
       double[] heat = runHeat(number);
       double[] cake = runCake(number);
       VesselSurface surface =
-          new VesselSurface(
-              place.group(), shelves.get(row), pressure_Pa, span(heat), span(cake));
+          new VesselSurface(place.group(), shelves.get(row), pressure_Pa, span(heat), span(cake));
       double carried = path.rate(pressure_Pa);
       Estimate critical = items.get(place.item()).product().critical().temperature();
       for (int run = 0; run < time.length; run++) {
@@ -205,8 +203,8 @@ public final class WindowDrawer {
     }
 
     /**
-     * For each run, the shelf at which a value passes a level, on straight lines between rows; below
-     * the rows minus infinity, above them infinity.
+     * For each run, the shelf at which a value passes a level, on straight lines between rows;
+     * below the rows minus infinity, above them infinity.
      */
     private double[] crossings(double[][] values, double level) {
       double[] found = new double[draws.size()];

@@ -29,3 +29,4 @@ shoot plan-wide plan 1280 1180
 shoot plan-narrow plan 390 1500
 shoot run-wide runs/3 1280 1180
 shoot run-narrow runs/3 390 1500
+shoot run-beside "runs/3?with=4&at=primary+drying" 1280 1180

@@ -270,7 +270,7 @@ class InTheBrowserTest {
     browser.open(home + "runs");
     browser.all(".run-list a").get(0).click();
     browser.waitFor("the picture", () -> browser.all(".chart-canvas").size() == 1);
-    browser.the(".run-chart details summary").click();
+    browser.the(".run-chart .table-instead summary").click();
     assertThat(browser.all(".run-chart tbody tr")).hasSize(25);
     assertThat(browser.textOf(".run-chart table")).contains("°C", "Pa");
     assertThat(browser.scrollsSideways()).isFalse();

@@ -2,10 +2,13 @@ package org.firnline.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -84,6 +87,27 @@ class ExamplesTest {
         .isEqualTo(FirnlineCommand.BAD_INPUT);
     assertThat(err.toString()).contains("no line of an ice-run sheet");
     assertThat(type("learn")).isEqualTo(FirnlineCommand.BAD_INPUT);
+  }
+
+  /** The plan's own limit forbids it; with a limit that the product kept, the run teaches. */
+  @Test
+  void learnsFromARunUnlessItsFindingsForbidIt(@TempDir Path folder) throws IOException {
+    String log = Path.of("src", "main", "resources", "demo", "log01-plain.csv").toString();
+    assertThat(type("learn", "run", log, "--plan", example("bog-myrtle.yaml")))
+        .isEqualTo(FirnlineCommand.STOP_LINE);
+    assertThat(out.toString()).contains("Nothing is learned", "critical temperature");
+    String plan = Files.readString(Path.of(example("bog-myrtle.yaml")));
+    Path warm = folder.resolve("warm.yaml");
+    Files.writeString(warm, plan.replace("-31 °C +- 2 K", "-15 °C +- 2 K"));
+    out.getBuffer().setLength(0);
+    assertThat(type("learn", "run", log, "--plan", warm.toString())).isZero();
+    assertThat(out.toString()).contains("product 1", "heat transfer", "held at 0", "scatters by");
+    out.getBuffer().setLength(0);
+    assertThat(type("learn", "run", log, "--plan", warm.toString(), "--json")).isZero();
+    assertThat(out.toString()).contains("\"heatTransfer_W_per_m2_K\"", "\"residuals\"");
+    assertThat(type("learn", "run", warm.toString(), "--plan", warm.toString()))
+        .isEqualTo(FirnlineCommand.BAD_INPUT);
+    assertThat(type("learn", "run", log, "--plan", log)).isEqualTo(FirnlineCommand.BAD_INPUT);
   }
 
   @Test

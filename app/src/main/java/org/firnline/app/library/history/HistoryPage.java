@@ -66,14 +66,14 @@ class HistoryPage {
     return new HistoryView.Product(
         name,
         words.say(
-            "history.gain",
+            now <= first ? "history.shorter" : "history.longer",
             Shown.duration(first),
             Shown.duration(now),
             Quantities.words(Math.abs(now / first - 1), QuantityKind.FRACTION)),
         words.say(
             "history.trust",
             runs.size(),
-            percent(last.typicalError()),
+            Quantities.words(last.typicalError(), QuantityKind.FRACTION),
             Quantities.words(last.coverage(), QuantityKind.FRACTION)),
         HistoryPicture.of(runs),
         rows);

@@ -16,6 +16,7 @@ import org.firnline.units.QuantityKind;
 public final class RunLessonReport {
   private static final int WIDTH = 92;
   private static final double HANG_TOGETHER = 0.5;
+  private static final double LARGE = 1e4;
 
   private final Words words;
 
@@ -61,7 +62,7 @@ public final class RunLessonReport {
 
   private List<String> row(Learned learned) {
     String name = "  " + name(learned.parameter());
-    String best = Figures.significant(learned.best(), 3);
+    String best = figure(learned.best());
     return learned.isHeld()
         ? List.of(name, words.say("lesson.held", best), "")
         : List.of(
@@ -69,10 +70,10 @@ public final class RunLessonReport {
             words.say(
                 "lesson.value",
                 best,
-                Figures.significant(learned.low(), 3),
-                Figures.significant(learned.high(), 3),
+                figure(learned.low()),
+                figure(learned.high()),
                 words.say("lesson.unit." + learned.parameter().label())),
-            words.say("lesson.before", Figures.significant(learned.prior().best(), 3)));
+            words.say("lesson.before", figure(learned.prior().best())));
   }
 
   /** What these data cannot tell, in plain words. */
@@ -96,6 +97,15 @@ public final class RunLessonReport {
     }
     texts.add(words.say("lesson.misfit", Figures.significant(lesson.noise(), 2)));
     return texts;
+  }
+
+  /** Three digits; large numbers with a power of ten. */
+  private static String figure(double value) {
+    if (value < LARGE) {
+      return Figures.significant(value, 3);
+    }
+    int power = (int) Math.floor(Math.log10(value));
+    return Figures.decimals(value / Math.pow(10, power), 2) + "e" + power;
   }
 
   private String name(Parameter parameter) {

@@ -27,7 +27,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
  */
 final class Browser implements AutoCloseable {
   private static final Pattern ADDRESS = Pattern.compile("\"url\":\"([a-z]+:[^\"]*)\"");
-  private static final Duration PATIENCE = Duration.ofSeconds(20);
+  private static final Duration PATIENCE = Duration.ofSeconds(60);
   private static final Path PICTURES = Path.of("target", "screens");
 
   private final ChromeDriver driver;

@@ -15,7 +15,9 @@ import org.firnline.planning.forecast.ItemForecast;
  */
 public record ItemAlone(ItemForecast together, Optional<Band> alone_s, double waits_s) {
 
-  /** What it would gain alone over the end of the shared run, s; empty where it cannot run alone. */
+  /**
+   * What it would gain alone over the end of the shared run, s; empty where it cannot run alone.
+   */
   public Optional<Double> gain_s() {
     return alone_s.map(alone -> together.lastTime_s().best() + waits_s - alone.best());
   }

@@ -32,7 +32,8 @@ class CautionListTest {
 
   static Stream<Arguments> declared() {
     return Stream.of(
-        Arguments.of(new Hazard.Solvent("pyridine", 0.3), Topic.SOLVENT_PARTLY, Verdict.WATCH, "H5"),
+        Arguments.of(
+            new Hazard.Solvent("pyridine", 0.3), Topic.SOLVENT_PARTLY, Verdict.WATCH, "H5"),
         Arguments.of(new Hazard.Solvent("acetone", 0.1), Topic.SOLVENT_PASSES, Verdict.STOP, "H5"),
         Arguments.of(
             new Hazard.Solvent("dimethyl sulfoxide", 0.1),
@@ -52,8 +53,7 @@ class CautionListTest {
 
   @ParameterizedTest
   @MethodSource("declared")
-  void a_declared_hazard_has_its_reminder(
-      Hazard hazard, Topic topic, Verdict verdict, String id) {
+  void a_declared_hazard_has_its_reminder(Hazard hazard, Topic topic, Verdict verdict, String id) {
     Caution line =
         lines(3600, portion("Wren", VIALS, hazard)).stream()
             .filter(c -> c.topic().hazard().equals(id))

@@ -12,9 +12,9 @@ class SobolIndicesTest {
   private static final double EVEN_POINTS = 0.01;
 
   /**
-   * sin x₁ + a sin² x₂ + b x₃⁴ sin x₁ on (−π, π)³ with a = 7, b = 0.1. Source: Ishigami &amp; Homma,
-   * Proc. ISUMA '90, 398 (1990); its variances in closed form are the usual textbook ones (from
-   * memory): V₁ = (1 + bπ⁴/5)²/2, V₂ = a²/8, V₁₃ = 8b²π⁸/225.
+   * sin x₁ + a sin² x₂ + b x₃⁴ sin x₁ on (−π, π)³ with a = 7, b = 0.1. Source: Ishigami &amp;
+   * Homma, Proc. ISUMA '90, 398 (1990); its variances in closed form are the usual textbook ones
+   * (from memory): V₁ = (1 + bπ⁴/5)²/2, V₂ = a²/8, V₁₃ = 8b²π⁸/225.
    */
   @Nested
   class TheFunctionOfIshigamiAndHomma {
@@ -34,9 +34,7 @@ class SobolIndicesTest {
       double x1 = Math.PI * (2 * point[0] - 1);
       double x2 = Math.PI * (2 * point[1] - 1);
       double x3 = Math.PI * (2 * point[2] - 1);
-      return Math.sin(x1)
-          + A * Math.sin(x2) * Math.sin(x2)
-          + B * Math.pow(x3, 4) * Math.sin(x1);
+      return Math.sin(x1) + A * Math.sin(x2) * Math.sin(x2) + B * Math.pow(x3, 4) * Math.sin(x1);
     }
 
     @Test
@@ -55,8 +53,7 @@ class SobolIndicesTest {
 
     @Test
     void total_shares_are_found() {
-      assertThat(found.total().get(0))
-          .isCloseTo((alone1 + both13) / variance, within(EVEN_POINTS));
+      assertThat(found.total().get(0)).isCloseTo((alone1 + both13) / variance, within(EVEN_POINTS));
       assertThat(found.total().get(1)).isCloseTo(alone2 / variance, within(EVEN_POINTS));
       assertThat(found.total().get(2)).isCloseTo(both13 / variance, within(EVEN_POINTS));
     }

@@ -63,8 +63,7 @@ class WindowDrawerTest {
 
   @Test
   void a_small_dryer_has_a_capability_line() {
-    Sharing large =
-        DesignExamples.sharing(DesignExamples.vials(6000));
+    Sharing large = DesignExamples.sharing(DesignExamples.vials(6000));
     WindowWithDoubt crowded = new WindowDrawer(large, RISK).draw(3, 12);
     assertThat(crowded.capabilityLimit_K().get(0)).isPresent();
     assertThat(crowded.capabilityLimit_K().get(0).orElseThrow().halfWidth()).isPositive();
@@ -73,9 +72,7 @@ class WindowDrawerTest {
   @Test
   void the_answer_is_the_same_bit_for_bit_on_one_thread() throws Exception {
     WindowWithDoubt alone =
-        new ForkJoinPool(1)
-            .submit(() -> new WindowDrawer(sharing, RISK).draw(8, 20))
-            .get();
+        new ForkJoinPool(1).submit(() -> new WindowDrawer(sharing, RISK).draw(8, 20)).get();
     assertThat(alone).isEqualTo(map);
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.firnline.logs.channel.Channel;
+import org.firnline.logs.channel.Confidence;
 import org.firnline.logs.channel.TimeAxis;
 
 /**
@@ -17,6 +18,7 @@ import org.firnline.logs.channel.TimeAxis;
  * both saw.
  */
 public final class LogJoin {
+  private static final int MOST_COMPARED = 12;
 
   /**
    * The joined log.
@@ -83,7 +85,10 @@ public final class LogJoin {
       if (i != mainPlace && log.name().equals(main.name())) {
         aligned.add(log); // another table of the same file has the same clock
       } else if (i != mainPlace) {
-        ClockOffset offset = offset(main, log, decided);
+        ClockOffset offset =
+            offsets.size() < MOST_COMPARED || decided.containsKey(log.name())
+                ? offset(main, log, decided)
+                : notCompared(main, log);
         offsets.add(offset);
         aligned.add(shifted(log, offset.ahead()));
       }
@@ -105,16 +110,20 @@ public final class LogJoin {
         .orElse(0);
   }
 
+  private static ClockOffset notCompared(Log main, Log log) {
+    return new ClockOffset(
+        log.name(),
+        main.name(),
+        Duration.ZERO,
+        "only " + MOST_COMPARED + " loggers are compared; this clock is taken to agree",
+        Confidence.LOW);
+  }
+
   private static ClockOffset offset(Log main, Log log, Map<String, Duration> decided) {
     Duration known = decided.get(log.name());
     return known == null
         ? new SharedEdge(main, log).estimate()
-        : new ClockOffset(
-            log.name(),
-            main.name(),
-            known,
-            "chosen by a person",
-            org.firnline.logs.channel.Confidence.HIGH);
+        : new ClockOffset(log.name(), main.name(), known, "chosen by a person", Confidence.HIGH);
   }
 
   private static Log shifted(Log log, Duration ahead) {

@@ -110,8 +110,9 @@ final class SharedEdge {
     double start = other.time().epochMillis(0) / 1000.0;
     double[] b = changes(other, pair.other(), start);
     int shift = (int) Math.round((start - zero) / grid_s);
-    int reach =
-        roughAhead_s == 0 ? (int) Math.ceil(FARTHEST_S / grid_s) : Math.max(a.length, b.length);
+    int farthest = (int) Math.ceil(FARTHEST_S / grid_s);
+    int longest = a.length + b.length;
+    int reach = roughAhead_s == 0 ? Math.min(farthest, longest) : Math.max(a.length, b.length);
     double energy = Math.sqrt(energy(a) * energy(b));
     double[] heights = new double[2 * reach + 1];
     for (int lag = -reach; lag <= reach; lag++) {

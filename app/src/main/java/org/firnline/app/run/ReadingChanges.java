@@ -26,9 +26,20 @@ class ReadingChanges {
   private static final List<String> MARKS = List.of(".", ",");
   private static final List<String> ORDERS =
       List.of("day month year", "month day year", "year month day");
+  private static final List<Sayable> SAYABLE =
+      List.of(
+          new Sayable("encoding", "run.change.encoding", ENCODINGS),
+          new Sayable("delimiter", "run.change.delimiter", DELIMITERS),
+          new Sayable("decimalMark", "run.change.decimalMark", MARKS),
+          new Sayable("dateOrder", "run.change.dateOrder", ORDERS),
+          new Sayable("zone", "run.change.zone", List.of()),
+          new Sayable("clockNeverChanges", "run.change.clockNeverChanges", List.of("yes", "no")));
   private static final List<String> ROLES = Arrays.stream(Role.values()).map(Role::label).toList();
 
   private final MessageSource words;
+
+  /** A choice about the file as a whole, the key of its words, and what may be said. */
+  private record Sayable(String choice, String text, List<String> options) {}
 
   ReadingChanges(MessageSource words) {
     this.words = words;
@@ -49,11 +60,10 @@ class ReadingChanges {
       Locale locale) {
     Said said = new Said(answers, refused);
     List<QuestionRow> layout = new ArrayList<>();
-    for (Map.Entry<String, List<String>> one : options().entrySet()) {
-      String choice = one.getKey();
-      if (!asked.contains(choice)) {
-        String text = words.getMessage("run.change." + choice, null, locale);
-        layout.add(said.row(choice, text, guessed(reading, choice), one.getValue()));
+    for (Sayable one : SAYABLE) {
+      if (!asked.contains(one.choice())) {
+        String text = words.getMessage(one.text(), null, locale);
+        layout.add(said.row(one.choice(), text, guessed(reading, one.choice()), one.options()));
       }
     }
     reading.guesses().stream()
@@ -62,17 +72,6 @@ class ReadingChanges {
             guess -> layout.add(said.row(guess.choice(), guess.what(), guess.value(), List.of())));
     List<ColumnRow> columns = reading.log().map(log -> columns(log, said)).orElse(List.of());
     return new RunView.Changes(!said.used.isEmpty(), List.copyOf(layout), columns);
-  }
-
-  private static Map<String, List<String>> options() {
-    Map<String, List<String>> options = new java.util.LinkedHashMap<>();
-    options.put("encoding", ENCODINGS);
-    options.put("delimiter", DELIMITERS);
-    options.put("decimalMark", MARKS);
-    options.put("dateOrder", ORDERS);
-    options.put("zone", List.of());
-    options.put("clockNeverChanges", List.of("yes", "no"));
-    return options;
   }
 
   private static String guessed(Reading reading, String choice) {

@@ -15,7 +15,7 @@ import org.firnline.logs.text.ByteSource;
  * names that lead outside of it are refused although nothing is ever written.
  */
 final class Archive implements Entries {
-  private static final int MOST_FILES = 2_000;
+  private static final int MOST_FILES = 500;
   private static final int HEAD_BYTES = 4;
 
   private final ByteSource source;

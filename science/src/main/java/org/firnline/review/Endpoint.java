@@ -1,6 +1,7 @@
 package org.firnline.review;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.firnline.logs.channel.Confidence;
@@ -37,13 +38,29 @@ public record Endpoint(
     PRESSURE_FALL("pressure fall"),
     GAUGE_RATIO_ONSET("gauge ratio onset"),
     GAUGE_RATIO_MIDPOINT("gauge ratio midpoint"),
-    GAUGE_RATIO_END("gauge ratio end");
+    GAUGE_RATIO_END("gauge ratio end"),
+    /** The gauge ratio reaches the level it keeps, above one while dry product gives off water. */
+    GAUGE_RATIO_SETTLED("gauge ratio settled"),
+    /** A measured vapor rate falls to the level it keeps. */
+    VAPOR_RATE("vapor rate"),
+    /** The dew point in the chamber falls to the level it keeps. */
+    DEW_POINT("dew point"),
+    /** The collector, warmed by the vapor, gets back to its cold. */
+    COLLECTOR("collector recovery"),
+    /** The pressure no longer rises when the valve to the collector is shut. */
+    PRESSURE_RISE_TEST("pressure-rise test"),
+    /** The weight stays the same. */
+    WEIGHT("constant weight");
 
     private final String label;
 
     /** Whether it shows the last ice of a whole load, not of one vessel or only a share of it. */
     boolean endsLoad() {
-      return this == PRESSURE_FALL || this == GAUGE_RATIO_END;
+      return switch (this) {
+        case PRODUCT_THERMOMETER, SURFACE_THERMOMETER, GAUGE_RATIO_ONSET, GAUGE_RATIO_MIDPOINT ->
+            false;
+        default -> true;
+      };
     }
 
     Method(String label) {
@@ -69,6 +86,29 @@ public record Endpoint(
       throw new IllegalArgumentException(
           "endpoint of " + channel + ": at, low and high must be present or absent together");
     }
+  }
+
+  /** A method that sees the whole load and found no end. */
+  static Endpoint ofLoadNotReached(String channel, Method method, String why) {
+    return notReached(List.of(), channel, method, why);
+  }
+
+  /** A thermometer whose vessel shows no end. */
+  static Endpoint ofVesselNotReached(String vessel, Method method, String why) {
+    return notReached(List.of(vessel), vessel, method, why);
+  }
+
+  private static Endpoint notReached(
+      List<String> vessel, String channel, Method method, String why) {
+    return new Endpoint(
+        vessel.stream().findFirst(),
+        channel,
+        method,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Confidence.MEDIUM,
+        why);
   }
 
   /** Whether the end was reached in this log. */

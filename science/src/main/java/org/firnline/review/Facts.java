@@ -17,6 +17,7 @@ import org.firnline.review.signal.Grid;
  * @param ratio the ratio of the two gauges; empty without both
  * @param loadEnds ends of ice of the load
  * @param rises stretches of raised pressure
+ * @param riseTests pressure-rise tests among the rises
  * @param faults thermometers that fail
  * @param limit the critical temperature
  * @param excursions above it
@@ -31,6 +32,7 @@ record Facts(
     Optional<GaugeRatio.Ratio> ratio,
     List<Endpoint> loadEnds,
     List<PressureRise> rises,
+    List<RiseTests.RiseTest> riseTests,
     List<SensorFault> faults,
     CriticalTemperature limit,
     List<Excursion> excursions) {
@@ -41,6 +43,7 @@ record Facts(
     ends = List.copyOf(ends);
     loadEnds = List.copyOf(loadEnds);
     rises = List.copyOf(rises);
+    riseTests = List.copyOf(riseTests);
     faults = List.copyOf(faults);
     excursions = List.copyOf(excursions);
   }
@@ -56,6 +59,7 @@ record Facts(
         .filter(
             end ->
                 end.method() == Endpoint.Method.GAUGE_RATIO_END
+                    || end.method() == Endpoint.Method.GAUGE_RATIO_SETTLED
                     || end.method() == Endpoint.Method.PRESSURE_FALL)
         .findFirst();
   }

@@ -23,6 +23,7 @@ public enum FindingKind {
   SECONDARY_BEFORE_END("heat raised before the ice was gone"),
   PRESSURE_RISE_TEST("pressure-rise test"),
   NOT_AS_PLANNED("not as planned"),
+  CHANNELS_CONTRADICT("channels contradict each other"),
   END_NOT_REACHED("end of drying not seen");
 
   private final String label;

@@ -2,7 +2,6 @@ package org.firnline.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.firnline.logs.Log;
 import org.firnline.logs.Marker;
 import org.firnline.logs.channel.Channel;
@@ -125,23 +124,11 @@ final class GapRule implements FindingRule {
       if (Double.isNaN(after)) {
         continue;
       }
-      String verdict;
-      if (after >= ICE_MELTS_K) {
-        verdict = "thawed";
-      } else if (facts.limit().limit_K().isEmpty()) {
-        verdict = "still frozen when seen again";
-      } else {
-        boolean below = after < facts.limit().limit_K().getAsDouble();
-        verdict = below ? "kept below its limit when seen again" : "above its limit";
-      }
-      text.append(
-          String.format(
-              Locale.ROOT, "%s: %s, %s. ", trace.name(), Spoken.temperature(after), verdict));
+      text.append(WarmUpWords.vessel(trace.name(), after, facts.limit().limit_K())).append(' ');
     }
+    text.append(ReviewWords.say("warm.unprobed")).append(' ');
     return text.toString();
   }
-
-  private static final double ICE_MELTS_K = org.firnline.units.Unit.parse("°C").toSi(0);
 
   private static Finding loggerOnly(Facts facts, Gap gap) {
     Log log = facts.run().log();

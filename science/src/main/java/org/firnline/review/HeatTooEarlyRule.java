@@ -17,6 +17,10 @@ final class HeatTooEarlyRule implements FindingRule {
     Optional<GaugeRatio.Ratio> ratio = facts.ratio().filter(GaugeRatio.Ratio::hasPlateau);
     double left =
         ratio.map(r -> r.remaining().medianIn(secondary - 10, secondary)).orElse(Double.NaN);
+    boolean settled =
+        facts.loadEnds().stream()
+            .anyMatch(end -> end.reached() && end.method() == Endpoint.Method.GAUGE_RATIO_SETTLED);
+    left = settled ? 0 : left;
     long wet =
         facts.ends().stream()
             .flatMap(end -> end.point().stream())
@@ -31,10 +35,12 @@ final class HeatTooEarlyRule implements FindingRule {
             : wet + " probed vessel(s) still hold ice";
     String channel =
         left > STILL_MUCH ? ratio.orElseThrow().channels() : facts.ends().get(0).trace().name();
+    boolean probedDry =
+        wet == 0 && facts.ends().stream().filter(end -> end.point().isPresent()).count() > 1;
     return List.of(
         new Finding(
             FindingKind.SECONDARY_BEFORE_END,
-            Finding.Severity.ALARM,
+            probedDry ? Finding.Severity.WATCH : Finding.Severity.ALARM,
             facts.grid().instant(secondary),
             facts.grid().instant(facts.timeline().vented()),
             left > STILL_MUCH && wet > 0 ? Confidence.HIGH : Confidence.MEDIUM,

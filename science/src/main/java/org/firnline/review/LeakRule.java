@@ -10,7 +10,12 @@ import org.firnline.logs.channel.Confidence;
  * in is not water vapor. If pressure rises and the ratio holds, it is vapor the dryer cannot carry.
  */
 final class LeakRule implements FindingRule {
-  private static final double LONG_S = 600;
+  private static final double LONG_S = 180;
+  private static final double SETTLE_S = 600;
+
+  /** Before the heat, gas and not vapor: less than this share of the plateau. */
+  private static final double GAS = 0.3;
+
   private static final double FALLS = 0.03;
 
   @Override
@@ -23,8 +28,11 @@ final class LeakRule implements FindingRule {
     for (PressureRise rise : facts.rises()) {
       if (isLeak(facts, rise)) {
         findings.add(leak(facts, rise));
-        findings.add(
-            notTheEnd(facts, ratio.get(), rise, RatioFall.during(facts, ratio.get(), rise)));
+        if (RatioFall.during(facts, ratio.get(), rise) > FALLS
+            && !startsWithGas(facts, ratio.get(), rise)) {
+          findings.add(
+              notTheEnd(facts, ratio.get(), rise, RatioFall.during(facts, ratio.get(), rise)));
+        }
       }
     }
     return findings;
@@ -34,13 +42,34 @@ final class LeakRule implements FindingRule {
   static boolean isLeak(Facts facts, PressureRise rise) {
     boolean slow = rise.duration_s(facts.grid()) >= LONG_S;
     boolean vacuum = rise.peak_Pa() < PressureRise.TRIPLE_POINT_PA;
+    boolean collector =
+        CollectorRule.stretches(facts, rise.start(), rise.end()).stream()
+            .anyMatch(warm -> warm.start() <= rise.start());
     return slow
+        && !collector
         && vacuum
         && facts
             .ratio()
             .filter(GaugeRatio.Ratio::hasPlateau)
-            .filter(ratio -> RatioFall.during(facts, ratio, rise) > FALLS)
+            .filter(
+                ratio ->
+                    RatioFall.during(facts, ratio, rise) > FALLS
+                        || startsWithGas(facts, ratio, rise))
             .isPresent();
+  }
+
+  /** From the evacuation on, and before any heat drives vapor out, more than the set point. */
+  private static boolean startsWithGas(Facts facts, GaugeRatio.Ratio ratio, PressureRise rise) {
+    int cold = facts.timeline().working() + facts.grid().steps(SETTLE_S);
+    boolean first = rise.start() <= ratio.from() + 3;
+    int heat =
+        facts.ramps().stream()
+            .filter(ramp -> ramp.isUp() && ramp.start() > cold)
+            .mapToInt(Ramp::start)
+            .findFirst()
+            .orElse(cold);
+    double share = (ratio.raw().medianIn(cold, heat) - 1) / (ratio.plateau() - 1);
+    return first && heat - cold > 3 && share < GAS;
   }
 
   private static Finding leak(Facts facts, PressureRise rise) {
@@ -60,6 +89,7 @@ final class LeakRule implements FindingRule {
             + "temperatures with the limit, and find the leak before the next run.",
         List.of(
             "door seal, drain or vent valve not tight",
+            "pump stopped or its valve shut",
             "bleed valve stuck open",
             "a pressure set point raised by hand"),
         "Do a leak test with the dryer clean, dry and empty before you load it again.",

@@ -12,16 +12,27 @@ import org.firnline.logs.channel.Role;
 /**
  * When the load's last ice was gone, by all methods together. The most trusted method that sees the
  * whole load gives the time; the others confirm it or widen its band; no load is dry before its
- * last probed vessel. With thermometers alone the rest of the load is given as much longer as the
- * trade's soak after the last thermometer.
+ * last probed vessel. With thermometers alone the rest of the load is given the trade's soak of 10
+ * to 15 % of primary drying, and twice that at most.
  *
  * <p>Source: ranking of methods after S. M. Patel, T. Doen and M. J. Pikal, AAPS PharmSciTech 11
  * (2010) 73-84, read in abstract; soak of 10 to 15 % of primary drying: from memory.
  */
 final class LoadVerdict {
   private static final double AGREE_SHARE = 0.05;
-  private static final double SOAK_SHARE = 0.15;
-  private static final double USUAL_SOAK_SHARE = 0.07;
+  private static final double LONGEST_SOAK_SHARE = 0.3;
+  private static final double USUAL_SOAK_SHARE = 0.15;
+
+  private static final List<Endpoint.Method> RANKED =
+      List.of(
+          Endpoint.Method.GAUGE_RATIO_SETTLED,
+          Endpoint.Method.GAUGE_RATIO_END,
+          Endpoint.Method.VAPOR_RATE,
+          Endpoint.Method.DEW_POINT,
+          Endpoint.Method.PRESSURE_RISE_TEST,
+          Endpoint.Method.PRESSURE_FALL,
+          Endpoint.Method.WEIGHT,
+          Endpoint.Method.COLLECTOR);
 
   private final Facts facts;
   private final List<String> reasons = new ArrayList<>();
@@ -37,7 +48,7 @@ final class LoadVerdict {
             .sorted(
                 Comparator.comparing(Endpoint::confidence)
                     .reversed()
-                    .thenComparing(Endpoint::method))
+                    .thenComparing(end -> RANKED.indexOf(end.method())))
             .toList();
     if (!whole.isEmpty()) {
       return reconciled(whole);
@@ -128,7 +139,7 @@ final class LoadVerdict {
                   EndVerdict.State.ICE_GONE,
                   Optional.of(plus(last, USUAL_SOAK_SHARE * primary_s)),
                   Optional.of(last),
-                  Optional.of(plus(last, SOAK_SHARE * primary_s)),
+                  Optional.of(plus(last, LONGEST_SOAK_SHARE * primary_s)),
                   Confidence.LOW,
                   reasons);
             });

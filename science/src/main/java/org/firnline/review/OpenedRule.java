@@ -27,7 +27,7 @@ final class OpenedRule implements FindingRule {
     boolean sudden = (rise.peak() - rise.start()) * facts.grid().step_s() <= SUDDEN_S;
     boolean much = rise.peak_Pa() > MUCH * rise.base_Pa() && rise.peak_Pa() > AT_LEAST_PA;
     boolean away = rise.duration_s(facts.grid()) < PUMPED_AWAY_S;
-    return sudden && much && away && !PressureRiseTestRule.isTest(facts, rise);
+    return sudden && much && away && !PressureRiseTestRule.isTest(facts.grid(), rise);
   }
 
   private static Finding finding(Facts facts, PressureRise rise) {

@@ -11,7 +11,7 @@ import org.firnline.logs.channel.Role;
  * off more than duct and collector take.
  */
 final class PressureFloatsRule implements FindingRule {
-  private static final double LONG_S = 600;
+  private static final double LONG_S = 180;
   private static final double RECIPE_STEP_S = 6 * 3600;
 
   @Override

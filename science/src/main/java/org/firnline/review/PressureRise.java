@@ -28,6 +28,12 @@ record PressureRise(String channel, int start, int end, double base_Pa, double p
   private static final double BEFORE_S = 3600;
   private static final double JOIN_S = 600;
 
+  /** The level before is looked up anew this often. */
+  private static final double BASE_EVERY_S = 300;
+
+  /** A rise this short at the very end is the air that is let in. */
+  private static final double VENTING_S = 600;
+
   PressureRise {
     Objects.requireNonNull(channel, "channel");
   }
@@ -36,8 +42,12 @@ record PressureRise(String channel, int start, int end, double base_Pa, double p
     return (end - start + 1) * grid.step_s();
   }
 
-  /** All rises between two points of a run. */
-  static List<PressureRise> of(Run run, int from, int to) {
+  /**
+   * All rises between two points of a run.
+   *
+   * @param planned_Pa set point of the plan, for a log without one; NaN if there is no plan
+   */
+  static List<PressureRise> of(Run run, int from, int to, double planned_Pa) {
     Optional<Trace> gauge = run.truestGauge();
     List<PressureRise> rises = new ArrayList<>();
     if (gauge.isEmpty()) {
@@ -48,13 +58,19 @@ record PressureRise(String channel, int start, int end, double base_Pa, double p
     Signal set =
         run.first(Role.PRESSURE_SET_POINT)
             .map(Trace::signal)
-            .orElseGet(() -> pressure.map(any -> Double.NaN));
+            .orElseGet(() -> pressure.map(any -> planned_Pa));
     double noise = pressure.map(Math::log).noise();
     double factor = Math.max(RAISED, Math.exp(6 * noise));
     int join = grid.steps(JOIN_S);
     int i = from + grid.steps(SETTLE_S);
+    int block = grid.steps(BASE_EVERY_S);
+    int next = 0;
+    double base = Double.NaN;
     while (i < to) {
-      double base = base(pressure, set, i, from, grid);
+      if (i >= next || set.at(i) > 0) {
+        base = base(pressure, set, i, from, grid);
+        next = i + block;
+      }
       if (!(pressure.at(i) > factor * base)) {
         i++;
         continue;
@@ -66,7 +82,10 @@ record PressureRise(String channel, int start, int end, double base_Pa, double p
         peak = pressure.at(j) > pressure.at(peak) ? j : peak;
       }
       double top = peakOf(run, pressure.at(peak), i, last);
-      rises.add(new PressureRise(gauge.get().name(), i, last, base, top, peak));
+      boolean venting = last >= to - 2 && (last - i) * grid.step_s() < VENTING_S;
+      if (!venting) {
+        rises.add(new PressureRise(gauge.get().name(), i, last, base, top, peak));
+      }
       i = last + 1;
     }
     return rises;

@@ -2,6 +2,7 @@ package org.firnline.review;
 
 import java.util.List;
 import org.firnline.logs.channel.Confidence;
+import org.firnline.review.signal.Grid;
 
 /** Short rises of the pressure that come and go at once: the valve to the collector is shut. */
 final class PressureRiseTestRule implements FindingRule {
@@ -11,7 +12,8 @@ final class PressureRiseTestRule implements FindingRule {
 
   @Override
   public List<Finding> find(Facts facts) {
-    List<PressureRise> tests = facts.rises().stream().filter(rise -> isTest(facts, rise)).toList();
+    List<PressureRise> tests =
+        facts.rises().stream().filter(rise -> isTest(facts.grid(), rise)).toList();
     if (tests.isEmpty()) {
       return List.of();
     }
@@ -45,7 +47,7 @@ final class PressureRiseTestRule implements FindingRule {
                 .toList()));
   }
 
-  static boolean isTest(Facts facts, PressureRise rise) {
-    return rise.duration_s(facts.grid()) <= SHORT_S && rise.peak_Pa() < HIGHEST_PA;
+  static boolean isTest(Grid grid, PressureRise rise) {
+    return rise.duration_s(grid) <= SHORT_S && rise.peak_Pa() < HIGHEST_PA;
   }
 }

@@ -14,7 +14,7 @@ final class ProbedFirstRule implements FindingRule {
   @Override
   public List<Finding> find(Facts facts) {
     Optional<Endpoint> load =
-        facts.loadEnd().filter(end -> end.method() == Endpoint.Method.GAUGE_RATIO_END);
+        facts.loadEnd().filter(end -> end.method() != Endpoint.Method.PRESSURE_FALL);
     Optional<Integer> probed =
         facts.ends().stream()
             .filter(end -> end.trace().channel().role() == Role.PRODUCT)

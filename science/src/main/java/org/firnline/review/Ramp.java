@@ -38,7 +38,18 @@ record Ramp(int start, int end, double from_K, double to_K) {
     double noise = commanded ? 0 : signal.noise() / Math.sqrt(run.grid().steps(WINDOW_S / 2));
     double slowest = Math.max(SLOWEST_K_PER_S, 4 * noise / WINDOW_S);
     Signal slope = smooth.slope(WINDOW_S);
-    return joined(smooth, slope, slowest, run.grid().steps(JOIN_S));
+    List<Ramp> ramps = joined(smooth, slope, slowest, run.grid().steps(JOIN_S));
+    return commanded ? ramps : ramps.stream().map(ramp -> ramp.sharpened(signal)).toList();
+  }
+
+  /** The same change with its start where the noisy shelf leaves its level. */
+  private Ramp sharpened(Signal shelf) {
+    int half = (int) Math.max(3, Math.round(WINDOW_S / shelf.step_s()));
+    int from = Math.max(0, start - 3 * half);
+    int to = Math.min(Math.min(end, start + 3 * half), shelf.size());
+    return to - from < 6
+        ? this
+        : new Ramp(Math.min(Hinge.of(shelf, from, to), end), end, from_K, to_K);
   }
 
   private static List<Ramp> joined(Signal shelf, Signal slope, double slowest, int join) {

@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param excursions above the critical temperature
  * @param findings most severe first, then in time order
  * @param steps every planned step beside what happened; empty without a plan
+ * @param estimates what this log determines, and what it does not and why
  * @param criticalTemperature_K the limit that was used, K; empty if none is known
  * @param criticalTemperatureSource where that limit comes from, in words; empty if none is known
  */
@@ -24,6 +25,7 @@ public record Review(
     List<Excursion> excursions,
     List<Finding> findings,
     List<JudgedStep> steps,
+    List<ReviewEstimate> estimates,
     OptionalDouble criticalTemperature_K,
     String criticalTemperatureSource) {
   public Review {
@@ -31,6 +33,7 @@ public record Review(
     endpoints = List.copyOf(endpoints);
     verdicts = List.copyOf(verdicts);
     steps = List.copyOf(steps);
+    estimates = List.copyOf(estimates);
     excursions = List.copyOf(excursions);
     findings = List.copyOf(findings);
     Objects.requireNonNull(criticalTemperature_K, "criticalTemperature_K");

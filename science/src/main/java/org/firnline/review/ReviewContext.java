@@ -25,6 +25,19 @@ public record ReviewContext(OptionalDouble criticalTemperature_K, List<PlannedSt
     }
   }
 
+  /**
+   * The one pressure the plan asks for in primary drying, Pa; NaN if it asks for none or several.
+   */
+  double plannedPressure_Pa() {
+    double[] asked =
+        plan.stream()
+            .filter(step -> step.phase().underVacuum())
+            .flatMapToDouble(step -> step.pressure_Pa().stream())
+            .distinct()
+            .toArray();
+    return asked.length == 1 ? asked[0] : Double.NaN;
+  }
+
   /** Nothing is known beside the log. */
   public static ReviewContext none() {
     return new ReviewContext(OptionalDouble.empty(), List.of());

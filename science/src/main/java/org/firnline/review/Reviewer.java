@@ -3,7 +3,6 @@ package org.firnline.review;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.firnline.logs.Log;
 
 /** Says what happened in a run, from its log alone or with what is known beside it. Stateless. */
@@ -28,6 +27,8 @@ public final class Reviewer {
           new ProbedFirstRule(),
           new HeatTooEarlyRule(),
           new PlanRule(),
+          new PowerCutRule(),
+          new ContradictionRule(),
           new NotReachedRule());
 
   /**
@@ -46,12 +47,13 @@ public final class Reviewer {
           List.of(),
           List.of(),
           List.of(),
+          List.of(),
           limit.limit_K(),
           limit.source());
     }
     Run whole = Run.of(log);
     List<SensorFault> faults = SensorFaults.find(whole);
-    Facts facts = facts(whole.without(faults), faults, context, limit);
+    Facts facts = new FactFinder(whole.without(faults), faults, context, limit).find();
     List<Endpoint> endpoints = new ArrayList<>();
     facts.ends().forEach(end -> endpoints.add(end.endpoint()));
     endpoints.addAll(facts.loadEnds());
@@ -59,6 +61,7 @@ public final class Reviewer {
     for (FindingRule rule : rules) {
       findings.addAll(rule.find(facts));
     }
+    findings = new ArrayList<>(OneProblem.of(findings));
     findings.sort(Comparator.comparing(Finding::severity).reversed().thenComparing(Finding::start));
     List<Phase> phases =
         facts
@@ -72,46 +75,8 @@ public final class Reviewer {
         facts.excursions(),
         findings,
         new PlanJudge(facts).judge(),
+        Estimates.of(facts),
         limit.limit_K(),
         limit.source());
-  }
-
-  private static Facts facts(
-      Run run, List<SensorFault> faults, ReviewContext context, CriticalTemperature limit) {
-    Optional<Vacuum> vacuum = Vacuum.of(run);
-    List<Ramp> ramps = Ramp.of(run);
-    int from = vacuum.map(Vacuum::working).orElse(0);
-    int to = vacuum.map(Vacuum::vented).orElse(run.size());
-    List<ThermometerEnds.End> ends = new ThermometerEnds(run).find(from, to);
-    Optional<Integer> fall = run.hasShelf() ? Optional.empty() : LoadEnd.find(run, from, to);
-    Timeline timeline =
-        Timeline.of(
-            run, vacuum.orElse(Vacuum.never(run.size())), ramps, ends, fall.stream().toList());
-    GaugeRatio gauges = new GaugeRatio(run);
-    Optional<GaugeRatio.Ratio> ratio = gauges.find(from, timeline.secondary());
-    List<Endpoint> loadEnds = new ArrayList<>();
-    vacuum.ifPresent(
-        v -> ratio.ifPresent(r -> loadEnds.addAll(gauges.endpoints(r, v.working_Pa()))));
-    fall.ifPresent(point -> loadEnds.add(LoadEnd.endpoint(run, point)));
-    List<Excursion> excursions =
-        limit.limit_K().isPresent()
-            ? Excursions.find(
-                run, ends, limit.limit_K().getAsDouble(), timeline.pump(), timeline.secondary())
-            : List.of();
-    List<PressureRise> rises =
-        vacuum.isPresent() ? PressureRise.of(run, from, timeline.vented()) : List.of();
-    return new Facts(
-        run,
-        context,
-        vacuum,
-        timeline,
-        ramps,
-        ends,
-        ratio,
-        loadEnds,
-        rises,
-        faults,
-        limit,
-        excursions);
   }
 }

@@ -140,7 +140,8 @@ final class SensorFaults {
         continue;
       }
       boolean near = i > 0 && !Double.isNaN(signal.at(i - 1));
-      if (near && Math.abs(value - before) > limit && !isFirstIce(trace, before, value)) {
+      boolean jumps = near && Math.abs(value - before) > limit;
+      if (jumps && !isFirstIce(trace, before, value) && !isFreezing(trace, before, value)) {
         int back = back(signal, i, before);
         boolean spike = back > 0 && (back - i) * grid.step_s() < SPIKE_S;
         if (spike) {
@@ -154,6 +155,14 @@ final class SensorFaults {
       before = value;
     }
     return Optional.empty();
+  }
+
+  /** The layer of ice on the thermometer leaves the freezing point fast once it has formed. */
+  private static boolean isFreezing(Trace trace, double before, double value) {
+    return trace.channel().role().isVesselThermometer()
+        && value < before
+        && before > WATER_FREEZES_K - FREEZING_POINTS_K
+        && before < WATER_FREEZES_K + 1;
   }
 
   /** A supercooled liquid jumps to its freezing point when the first ice forms: no fault. */

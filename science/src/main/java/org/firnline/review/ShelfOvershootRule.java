@@ -12,13 +12,18 @@ final class ShelfOvershootRule implements FindingRule {
   private static final double OVER_K = 3;
   private static final double LONG_S = 600;
   private static final double JOIN_S = 600;
+  private static final double HUMP_S = 8 * 3600;
+  private static final double BACK_K = 2;
 
   @Override
   public List<Finding> find(Facts facts) {
     Optional<Trace> shelf = facts.run().first(Role.SHELF);
     Optional<Trace> set = facts.run().first(Role.SHELF_SET_POINT);
-    if (shelf.isEmpty() || set.isEmpty()) {
+    if (shelf.isEmpty()) {
       return List.of();
+    }
+    if (set.isEmpty()) {
+      return humps(facts, shelf.get());
     }
     Signal over =
         shelf.get().signal().median(5).with(set.get().signal(), (s, target) -> s - target);
@@ -31,6 +36,48 @@ final class ShelfOvershootRule implements FindingRule {
       }
     }
     return findings;
+  }
+
+  /** Without a set point: the shelf warms and comes back to where it was. */
+  private static List<Finding> humps(Facts facts, Trace shelf) {
+    List<Finding> findings = new ArrayList<>();
+    for (Ramp up : facts.ramps()) {
+      boolean primary =
+          up.start() > facts.timeline().working() && up.start() < facts.timeline().vented();
+      Optional<Ramp> down =
+          facts.ramps().stream()
+              .filter(ramp -> !ramp.isUp() && ramp.start() >= up.end())
+              .filter(ramp -> (ramp.end() - up.start()) * facts.grid().step_s() < HUMP_S)
+              .filter(ramp -> Math.abs(ramp.to_K() - up.from_K()) < BACK_K)
+              .findFirst();
+      if (up.isUp() && primary && down.isPresent()) {
+        findings.add(hump(facts, shelf, new Stretch(up.start(), down.get().end()), up));
+      }
+    }
+    return findings;
+  }
+
+  private static Finding hump(Facts facts, Trace shelf, Stretch stretch, Ramp up) {
+    double peak = shelf.signal().median(5).quantileIn(stretch.start(), stretch.end() + 1, 1);
+    String most = Spoken.kelvin(peak - up.from_K());
+    return new Finding(
+        FindingKind.SHELF_OVERSHOOT,
+        Finding.Severity.WATCH,
+        facts.grid().instant(stretch.start()),
+        facts.grid().instant(stretch.end()),
+        Confidence.MEDIUM,
+        ReviewWords.say("shelf.hump", most, Spoken.duration(stretch.duration_s(facts.grid()))),
+        List.of(
+            ReviewWords.say("shelf.cause.control"),
+            ReviewWords.say("shelf.cause.typed"),
+            ReviewWords.say("shelf.cause.recipe")),
+        ReviewWords.say("shelf.next"),
+        List.of(
+            facts.evidence(
+                shelf.name(),
+                stretch.start(),
+                stretch.end(),
+                ReviewWords.say("shelf.seen", most))));
   }
 
   private static Finding finding(Facts facts, Trace shelf, Signal over, Stretch stretch) {

@@ -24,6 +24,15 @@ final class ThermometerEnds {
   private static final double SMALLEST_GAP_K = 2;
 
   private static final double CLOSED_SHARE = 0.35;
+
+  /**
+   * Sensor, glass and the last thin ice answer late by a minute or so, seldom early: limits that
+   * hold nine in ten ends of simulated runs.
+   */
+  private static final double ANSWERS_LATE_S = 90;
+
+  private static final double ANSWERS_EARLY_S = 20;
+
   private static final double BEFORE_S = 2 * 3600;
   private static final double AFTER_S = 3600;
 
@@ -37,13 +46,20 @@ final class ThermometerEnds {
    * @param rest_K gap that remains when all is dry: the thermometer's offset, K; NaN if not reached
    */
   record End(
-      Trace trace, Optional<Integer> point, Endpoint endpoint, double rest_K, boolean stillBelow) {}
+      Trace trace, Optional<Integer> point, Endpoint endpoint, double rest_K, boolean stillBelow) {
+
+    static End notReached(Trace trace, Endpoint endpoint) {
+      return new End(trace, Optional.empty(), endpoint, Double.NaN, false);
+    }
+  }
 
   private final Run run;
+  private final List<Ramp> ramps;
   private final Grid grid;
 
-  ThermometerEnds(Run run) {
+  ThermometerEnds(Run run, List<Ramp> ramps) {
     this.run = run;
+    this.ramps = ramps;
     this.grid = run.grid();
   }
 
@@ -52,7 +68,7 @@ final class ThermometerEnds {
     List<End> ends = new ArrayList<>();
     Optional<Trace> surroundings = run.surroundings();
     if (surroundings.isEmpty()) {
-      return ends;
+      return LoneThermometer.find(run);
     }
     for (Trace trace : run.vesselThermometers()) {
       ends.add(end(trace, surroundings.get(), from, to));
@@ -62,8 +78,8 @@ final class ThermometerEnds {
 
   private End end(Trace trace, Trace surroundings, int from, int to) {
     Signal gap = surroundings.signal().median(5).with(trace.signal().median(5), (s, t) -> s - t);
-    int last = lastGood(gap, from, to);
     double wide = gap.quantileIn(from, to, 0.9);
+    int last = lastGood(gap, from, beforeHeat(gap, from, to, wide));
     if (last - from < 5 || Double.isNaN(wide) || wide < SMALLEST_GAP_K) {
       return notReached(trace, "it never stands clearly below " + surroundings.name(), false);
     }
@@ -76,7 +92,26 @@ final class ThermometerEnds {
     int windowFrom = Math.max(from, half - grid.steps(BEFORE_S));
     int windowTo = Math.min(last + 1, half + grid.steps(AFTER_S));
     BreakFit.Break found = BreakFit.find(gap, windowFrom, windowTo);
-    return reached(trace, surroundings, found, grid.second(half), rest);
+    return reached(trace, surroundings, found, rest);
+  }
+
+  /**
+   * A dry vessel lags behind a shelf that is raised: that gap is none of ice. If the gap has closed
+   * before a rise of the shelf, the end lies before that rise.
+   */
+  private int beforeHeat(Signal gap, int from, int to, double wide) {
+    for (Ramp ramp : ramps) {
+      int at = ramp.start();
+      if (ramp.isUp() && at > from && at < to) {
+        double reached = gap.quantileIn(from, at, 0.95);
+        double left = gap.medianIn(at - grid.steps(900), at);
+        boolean opened = reached >= Math.max(SMALLEST_GAP_K, 0.4 * wide);
+        if (opened && left < Math.max(1, CLOSED_SHARE * reached)) {
+          return at;
+        }
+      }
+    }
+    return to;
   }
 
   private static int lastGood(Signal gap, int from, int to) {
@@ -108,13 +143,12 @@ final class ThermometerEnds {
     return closed && before - rest >= SMALLEST_GAP_K ? half : -1;
   }
 
-  private End reached(
-      Trace trace, Trace surroundings, BreakFit.Break found, double half_s, double rest) {
-    double slack = Math.max(2 * grid.step_s(), 120);
+  private End reached(Trace trace, Trace surroundings, BreakFit.Break found, double rest) {
+    double late = Math.max(grid.step_s(), ANSWERS_LATE_S);
+    double early = Math.max(grid.step_s() / 2, ANSWERS_EARLY_S);
     Instant at = grid.instantAt(found.second());
-    Instant low = grid.instantAt(Math.min(found.second(), found.early_s()) - slack);
-    Instant high =
-        grid.instantAt(Math.max(Math.max(found.second(), found.late_s()), half_s) + slack);
+    Instant low = grid.instantAt(Math.min(found.second(), found.early_s()) - late);
+    Instant high = grid.instantAt(Math.max(found.second(), found.late_s()) + early);
     boolean onGlass = trace.channel().role() == Role.PRODUCT_SURFACE;
     Endpoint.Method method =
         onGlass ? Endpoint.Method.SURFACE_THERMOMETER : Endpoint.Method.PRODUCT_THERMOMETER;

@@ -43,6 +43,20 @@ record Timeline(
     Objects.requireNonNull(secondaryReason, "secondaryReason");
   }
 
+  /** A run without a shelf whose load gives off vapor again after its ice is gone. */
+  static Timeline of(Run run, Vacuum vacuum, int vaporAgain) {
+    int last = run.size() - 1;
+    return new Timeline(
+        0,
+        vacuum.pumpStart(),
+        vacuum.working(),
+        vaporAgain,
+        Math.min(vacuum.vented(), last),
+        last,
+        Confidence.MEDIUM,
+        "vapor comes again after the ice is gone: the shelf is raised");
+  }
+
   static Timeline of(
       Run run,
       Vacuum vacuum,

@@ -10,7 +10,9 @@ import org.firnline.units.QuantityKind;
 /** Reads what a person wants of the recipe. */
 final class WishReader {
   private static final int MOST_STEPS = 12;
-  private static final double MELTING_K = 273.15;
+
+  /** Triple point of water, K: ice annealed there would melt. */
+  private static final double MELTING_K = 273.16;
 
   private final PlanSection section;
   private final int dryerSteps;

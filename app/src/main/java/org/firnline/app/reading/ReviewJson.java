@@ -15,6 +15,7 @@ import org.firnline.review.Evidence;
 import org.firnline.review.Finding;
 import org.firnline.review.Phase;
 import org.firnline.review.Review;
+import org.firnline.review.ReviewEstimate;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -39,18 +40,19 @@ public final class ReviewJson {
     ArrayNode verdicts = json.putArray("verdicts");
     ArrayNode findings = json.putArray("findings");
     ArrayNode steps = json.putArray("steps");
+    ArrayNode estimates = json.putArray("estimates");
     review.ifPresent(
         answer -> {
           answer.phases().forEach(phase -> phase(phases.addObject(), phase, origin));
           answer.endpoints().forEach(endpoint -> endpoint(endpoints.addObject(), endpoint, origin));
           answer.verdicts().forEach(verdict -> verdict(verdicts.addObject(), verdict, origin));
+          answer.estimates().forEach(estimate -> estimate(estimates.addObject(), estimate));
           answer.steps().forEach(step -> StepJson.put(steps.addObject(), step, origin));
           answer.findings().forEach(finding -> finding(findings.addObject(), finding, origin));
           answer
               .criticalTemperature_K()
               .ifPresent(limit -> json.put("criticalTemperature_K", limit));
         });
-    json.putArray("estimates");
     return json;
   }
 
@@ -132,6 +134,17 @@ public final class ReviewJson {
     json.put("confidence", verdict.confidence().label());
     ArrayNode reasons = json.putArray("reasons");
     verdict.reasons().forEach(reasons::add);
+  }
+
+  /** A value the log does not determine is null, and the note says what is missing. */
+  private static void estimate(ObjectNode json, ReviewEstimate estimate) {
+    json.put("name", estimate.name()).put("about", estimate.about()).put("unit", estimate.unit());
+    estimate
+        .value()
+        .ifPresentOrElse(
+            band -> json.put("best", band.best()).put("low", band.low()).put("high", band.high()),
+            () -> json.putNull("best").putNull("low").putNull("high"));
+    json.put("note", estimate.note());
   }
 
   private static void vesselOrLoad(ObjectNode json, Optional<String> vessel) {

@@ -60,6 +60,8 @@ class ExamplesTest {
     assertThat(load.get("load").asBoolean()).isTrue();
     assertThat(load.get("state").asString()).isIn("ice gone", "ice left", "cannot tell");
     assertThat(load.get("reasons")).isNotEmpty();
+    assertThat(json.get("estimates")).isNotEmpty();
+    assertThat(json.get("estimates").get(0).has("low")).isTrue();
     JsonNode step = json.get("steps").get(0);
     assertThat(step.get("phase").asString()).isEqualTo("primary drying");
     assertThat(step.get("planned").get("shelf_K").asDouble()).isBetween(200.0, 300.0);

@@ -58,7 +58,7 @@ public record SharedRun(
         outlook.items().stream().mapToDouble(i -> i.lastTime_s().best()).max().orElseThrow();
     List<ItemAlone> items =
         IntStream.range(0, alone.size())
-            .mapToObj(i -> item(outlook.items().get(i), alone.get(i), end))
+            .mapToObj(i -> new ItemAlone(outlook.items().get(i), alone.get(i), waits_s(outlook.items().get(i), end)))
             .toList();
     int temperature = rulesTemperature(sharing, outlook);
     int time = rulesTime(outlook);
@@ -66,9 +66,9 @@ public record SharedRun(
         design, items, temperature, time, conflicts(load, items, temperature, time, outlook));
   }
 
-  private static ItemAlone item(ItemForecast forecast, Optional<Band> alone, double end) {
-    double own = forecast.lastTime_s().best();
-    return new ItemAlone(forecast, alone, Double.isFinite(end) ? end - own : 0);
+  /** How long an item waits for the last of the others, s. */
+  private static double waits_s(ItemForecast forecast, double end_s) {
+    return Double.isFinite(end_s) ? end_s - forecast.lastTime_s().best() : 0;
   }
 
   private static Optional<Band> alone(Sharing sharing, Portion portion, DesignWishes wishes) {

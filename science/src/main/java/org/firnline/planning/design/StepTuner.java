@@ -3,6 +3,7 @@ package org.firnline.planning.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.firnline.drying.primary.FastFront;
 import org.firnline.lab.Dryer;
 import org.firnline.lab.Range;
@@ -23,6 +24,8 @@ final class StepTuner {
   private static final int ROUNDS = 3;
   private static final int MOST_LOWERINGS = 24;
   private static final double SHELF_STEP_K = 0.5;
+  private static final double PRESSURE_STEP_PA = 0.5;
+  private static final double MOST_RAISE = 2;
   private static final double LARGEST_MOVE_K = 15;
   private static final double LEAST_GAIN = 1;
   private static final double MOST_GAIN = 8;
@@ -98,9 +101,34 @@ final class StepTuner {
     List<DryingProgram.Leg> legs = new ArrayList<>();
     for (int leg = 0; leg < tried.program().legs().size(); leg++) {
       DryingProgram.Leg now = tried.program().legs().get(leg);
-      legs.add(at(now, now.shelf_K() + move(tried, leg)));
+      legs.add(
+          isLateForItsPressure(tried, leg)
+              ? raised(tried, leg)
+              : at(now, now.shelf_K() + move(tried, leg)));
     }
     return new DryingProgram(tried.program().shelfStart(), tried.program().ramp(), legs);
+  }
+
+  /**
+   * Whether the load gives off too much at the start of a leg only because the shelf has not come
+   * down yet from the leg before, when the pressure already has: a colder shelf would not help.
+   */
+  private boolean isLateForItsPressure(Tried tried, int leg) {
+    List<DryingProgram.Leg> legs = tried.program().legs();
+    return leg > 0
+        && tried.sampled().legLoad(leg, 1 - risk) > 1
+        && legs.get(leg - 1).pressure_Pa().orElse(0) > legs.get(leg).pressure_Pa().orElse(0);
+  }
+
+  /** The leg at the pressure at which the dryer carries the load, as a person types it. */
+  private DryingProgram.Leg raised(Tried tried, int leg) {
+    DryingProgram.Leg now = tried.program().legs().get(leg);
+    double load = Math.min(MOST_RAISE, tried.sampled().legLoad(leg, 1 - risk));
+    double before = tried.program().legs().get(leg - 1).pressure_Pa().orElseThrow();
+    double wanted =
+        Math.ceil(now.pressure_Pa().orElseThrow() * load / PRESSURE_STEP_PA) * PRESSURE_STEP_PA;
+    return new DryingProgram.Leg(
+        now.shelf_K(), OptionalDouble.of(Math.min(before, wanted)), now.duration_s());
   }
 
   /** How far the shelf of one leg should move, K. */
@@ -145,7 +173,10 @@ final class StepTuner {
               && tried.sampled().legExcess(leg, 1 - risk) >= worst - SHELF_STEP_K;
       boolean overDryer = byPressure && tried.sampled().legLoad(leg, 1 - risk) >= 1;
       boolean lower = worstByProduct || overDryer;
-      legs.add(at(now, now.shelf_K() - (lower ? SHELF_STEP_K : 0)));
+      legs.add(
+          overDryer && isLateForItsPressure(tried, leg)
+              ? raised(tried, leg)
+              : at(now, now.shelf_K() - (lower ? SHELF_STEP_K : 0)));
     }
     return new DryingProgram(tried.program().shelfStart(), tried.program().ramp(), legs);
   }

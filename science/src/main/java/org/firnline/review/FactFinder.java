@@ -4,33 +4,36 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Works out the facts about a run, in the order in which they need each other. */
-final class FactFinder {
-  private final Run run;
-  private final ReviewContext context;
-  private final CriticalTemperature limit;
-  private final List<SensorFault> faults;
-  private final Optional<Vacuum> vacuum;
-  private final GaugeRatio gauges;
+/**
+ * Works out the facts about a run, in the order in which they need each other.
+ *
+ * @param run without the samples of failed sensors
+ * @param faults those sensors
+ * @param context what is known beside the log
+ * @param limit the critical temperature
+ * @param vacuum when the chamber is under vacuum; empty if never
+ */
+record FactFinder(
+    Run run,
+    List<SensorFault> faults,
+    ReviewContext context,
+    CriticalTemperature limit,
+    Optional<Vacuum> vacuum) {
 
-  /** First point under vacuum. */
-  private final int from;
-
-  /** One past the last point under vacuum. */
-  private final int to;
-
-  FactFinder(Run run, List<SensorFault> faults, ReviewContext context, CriticalTemperature limit) {
-    this.run = run;
-    this.context = context;
-    this.limit = limit;
-    this.faults = faults;
-    this.vacuum = Vacuum.of(run);
-    this.gauges = new GaugeRatio(run);
-    this.from = vacuum.map(Vacuum::working).orElse(0);
-    this.to = vacuum.map(Vacuum::vented).orElse(run.size());
+  static Facts find(
+      Run run, List<SensorFault> faults, ReviewContext context, CriticalTemperature limit) {
+    return new FactFinder(run, faults, context, limit, Vacuum.of(run)).find();
   }
 
-  Facts find() {
+  /** First point under vacuum. */
+  private int from() {
+    return vacuum.map(Vacuum::working).orElse(0);
+  }
+
+  private Facts find() {
+    int from = from();
+    int to = vacuum.map(Vacuum::vented).orElse(run.size());
+    GaugeRatio gauges = new GaugeRatio(run);
     List<Ramp> ramps = Ramp.of(run);
     List<ThermometerEnds.End> ends = new ThermometerEnds(run, ramps).find(from, to);
     Optional<GaugeRatio.Ratio> whole = gauges.find(from, to);
@@ -73,13 +76,13 @@ final class FactFinder {
 
   private List<PressureRise> rises(Timeline timeline) {
     return vacuum.isPresent()
-        ? PressureRise.of(run, from, timeline.vented(), context.plannedPressure_Pa())
+        ? PressureRise.of(run, from(), timeline.vented(), context.plannedPressure_Pa())
         : List.of();
   }
 
   private List<Endpoint> otherSigns(Timeline timeline, List<PressureRise> tests) {
     List<Endpoint> ends = new ArrayList<>();
-    vacuum.ifPresent(v -> ends.addAll(new VaporFall(run).find(from, timeline.secondary())));
+    vacuum.ifPresent(v -> ends.addAll(new VaporFall(run).find(from(), timeline.secondary())));
     ends.addAll(WeightEnd.find(run.log()));
     RiseTests.end(run, tests, timeline.secondary()).ifPresent(ends::add);
     return ends;

@@ -53,7 +53,7 @@ public final class Reviewer {
     }
     Run whole = Run.of(log);
     List<SensorFault> faults = SensorFaults.find(whole);
-    Facts facts = new FactFinder(whole.without(faults), faults, context, limit).find();
+    Facts facts = FactFinder.find(whole.without(faults), faults, context, limit);
     List<Endpoint> endpoints = new ArrayList<>();
     facts.ends().forEach(end -> endpoints.add(end.endpoint()));
     endpoints.addAll(facts.loadEnds());

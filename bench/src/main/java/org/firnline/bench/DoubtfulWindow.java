@@ -57,11 +57,7 @@ public class DoubtfulWindow {
     Range pressure = sharing.dryer().pressure();
     return IntStream.range(0, SIDE * SIDE)
         .parallel()
-        .mapToDouble(
-            cell ->
-                cell(
-                    at(shelf, cell / SIDE),
-                    at(pressure, cell % SIDE)))
+        .mapToDouble(cell -> cell(at(shelf, cell / SIDE), at(pressure, cell % SIDE)))
         .sum();
   }
 

@@ -58,7 +58,10 @@ public record SharedRun(
         outlook.items().stream().mapToDouble(i -> i.lastTime_s().best()).max().orElseThrow();
     List<ItemAlone> items =
         IntStream.range(0, alone.size())
-            .mapToObj(i -> new ItemAlone(outlook.items().get(i), alone.get(i), waits_s(outlook.items().get(i), end)))
+            .mapToObj(
+                i ->
+                    new ItemAlone(
+                        outlook.items().get(i), alone.get(i), waits_s(outlook.items().get(i), end)))
             .toList();
     int temperature = rulesTemperature(sharing, outlook);
     int time = rulesTime(outlook);

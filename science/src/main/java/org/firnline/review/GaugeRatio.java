@@ -186,7 +186,6 @@ final class GaugeRatio {
     if (!ratio.hasPlateau() || ratio.to() - ratio.from() < 20) {
       return Optional.empty();
     }
-    Signal remaining = ratio.remaining();
     double rest = rest(ratio);
     boolean flat = isFlat(ratio);
     double share = rest + 0.08 * (1 - rest);

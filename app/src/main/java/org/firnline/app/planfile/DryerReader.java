@@ -81,11 +81,13 @@ final class DryerReader {
   }
 
   /** Outer empty after a problem, inner empty for "none". */
+  @SuppressWarnings("OptionalMapToOptional") // nested on purpose: a problem is not "none"
   private Optional<Optional<Range>> orNone(String key, QuantityKind kind) {
     boolean none = section.has(key) && values.text(key).equalsIgnoreCase(NONE);
     return none ? Optional.of(Optional.empty()) : values.range(key, kind).map(Optional::of);
   }
 
+  @SuppressWarnings("OptionalMapToOptional") // nested on purpose: a problem is not "none"
   private Optional<Optional<Shelves>> shelves() {
     Optional<Optional<Range>> range = orNone("shelf_range", QuantityKind.TEMPERATURE);
     if (range.isEmpty() || range.get().isEmpty()) {

@@ -67,7 +67,7 @@ class DesignViews {
             .toList(),
         items(plan, spoken),
         spoken.cautions(plan).stream().map(caution -> caution(caution, words)).toList(),
-        card(plan, words, shown, spoken),
+        card(plan, words, spoken),
         path(plan.first()));
   }
 
@@ -162,7 +162,7 @@ class DesignViews {
     return new Caution(state, words.say("state." + state), caution.sentence());
   }
 
-  private static Card card(DesignedPlan plan, Words words, Shown shown, DesignWords spoken) {
+  private static Card card(DesignedPlan plan, Words words, DesignWords spoken) {
     List<DesignWords.Line> lines = plan.first().recipe().map(spoken::lines).orElse(List.of());
     Band last = plan.first().outlook().lastTime_s();
     return new Card(

@@ -139,7 +139,7 @@ class DesignViews {
         spoken.risk(proposal.outlook().pressureRisk()),
         spoken.settings(proposal),
         proposal.source().map(Object::toString).orElse(""),
-        proposal.equals(plan.first()));
+        proposal.kind() == plan.first().kind());
   }
 
   private static List<Item> items(DesignedPlan plan, DesignWords spoken) {

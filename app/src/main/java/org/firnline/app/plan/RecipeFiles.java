@@ -68,7 +68,11 @@ class RecipeFiles {
             "VERSION:2.0",
             "PRODID:-//Firnline//plan//EN",
             "BEGIN:VEVENT",
-            "UID:" + from + "-" + Integer.toHexString(plan.input().title().hashCode()) + "@firnline",
+            "UID:"
+                + from
+                + "-"
+                + Integer.toUnsignedString(plan.input().title().hashCode())
+                + "@firnline",
             "DTSTAMP:" + STAMP.format(clock.instant().atOffset(ZoneOffset.UTC)),
             "DTSTART:" + from,
             "DTEND:" + to,

@@ -237,8 +237,13 @@ final class RunDraw {
     sensors.put(
         Kind.PRODUCT,
         new Sensor(
-            chance.normal("bias", 0.3), 0, noise, chance.logUniform("lag", 5, 90), resolution));
-    sensors.put(Kind.SHELF, new Sensor(chance.normal("shelf bias", 0.2), 0, noise, 20, resolution));
+            chance.uniform("bias", -0.5, 0.5),
+            0,
+            noise,
+            chance.logUniform("lag", 5, 90),
+            resolution));
+    sensors.put(
+        Kind.SHELF, new Sensor(chance.uniform("shelf bias", -0.3, 0.3), 0, noise, 20, resolution));
     sensors.put(Kind.COLLECTOR, new Sensor(0, 0, 0.2, 30, 0.1));
     double gaugeNoise = chance.logUniform("gauge noise", 0.002, 0.015);
     sensors.put(Kind.CAPACITANCE_GAUGE, new Sensor(0, gaugeNoise, 0.005, 2, 0.001));

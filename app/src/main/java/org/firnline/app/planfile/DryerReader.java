@@ -39,15 +39,15 @@ final class DryerReader {
 
   Optional<Dryer> read() {
     String name = values.text("name");
-    Optional<Optional<Shelves>> shelves = shelves();
-    Optional<Optional<Range>> control = orNone("pressure_range", QuantityKind.PRESSURE);
+    Part<Shelves> shelves = shelves();
+    Part<Range> control = orNone("pressure_range", QuantityKind.PRESSURE);
     Optional<Collector> collector = collector(below("collector"));
     Optional<Capability> capability = capability(below("capability"));
     Optional<Chamber> chamber = chamber(below("chamber"));
     List<Gauge> gauges = gauges(below("gauges"));
     boolean whole =
-        shelves.isPresent()
-            && control.isPresent()
+        shelves.usable()
+            && control.usable()
             && collector.isPresent()
             && capability.isPresent()
             && chamber.isPresent();
@@ -58,8 +58,8 @@ final class DryerReader {
       return Optional.of(
           new Dryer(
               name,
-              shelves.get(),
-              control.get(),
+              shelves.value(),
+              control.value(),
               capability.get(),
               collector.get(),
               chamber.get(),
@@ -80,32 +80,46 @@ final class DryerReader {
     return section.section(key, PlanKeys.in("dryer." + key));
   }
 
-  /** Outer empty after a problem, inner empty for "none". */
-  @SuppressWarnings("OptionalMapToOptional") // nested on purpose: a problem is not "none"
-  private Optional<Optional<Range>> orNone(String key, QuantityKind kind) {
-    boolean none = section.has(key) && values.text(key).equalsIgnoreCase(NONE);
-    return none ? Optional.of(Optional.empty()) : values.range(key, kind).map(Optional::of);
+  /**
+   * What a dryer may lack.
+   *
+   * @param usable whether it was read; false after a problem
+   * @param value empty where the dryer has none
+   */
+  private record Part<T>(boolean usable, Optional<T> value) {
+
+    static <T> Part<T> none() {
+      return new Part<>(true, Optional.empty());
+    }
+
+    static <T> Part<T> read(Optional<T> value) {
+      return new Part<>(value.isPresent(), value);
+    }
   }
 
-  @SuppressWarnings("OptionalMapToOptional") // nested on purpose: a problem is not "none"
-  private Optional<Optional<Shelves>> shelves() {
-    Optional<Optional<Range>> range = orNone("shelf_range", QuantityKind.TEMPERATURE);
-    if (range.isEmpty() || range.get().isEmpty()) {
-      return range.map(nothing -> Optional.empty());
+  private Part<Range> orNone(String key, QuantityKind kind) {
+    boolean none = section.has(key) && values.text(key).equalsIgnoreCase(NONE);
+    return none ? Part.none() : Part.read(values.range(key, kind));
+  }
+
+  private Part<Shelves> shelves() {
+    Part<Range> range = orNone("shelf_range", QuantityKind.TEMPERATURE);
+    if (range.value().isEmpty()) {
+      return new Part<>(range.usable(), Optional.empty());
     }
     double ramp = values.number("ramp", QuantityKind.TEMPERATURE_RATE);
     Optional<ShelfLayout> layout =
         section.has("shelves") ? layout(below("shelves")) : Optional.empty();
     Optional<EdgeHeat> edge = section.has("edge") ? edge(below("edge")) : Optional.empty();
     if (Double.isNaN(ramp)) {
-      return Optional.empty();
+      return Part.read(Optional.empty());
     }
     try {
-      return Optional.of(Optional.of(new Shelves(range.get().get(), ramp, layout, edge)));
+      return Part.read(Optional.of(new Shelves(range.value().get(), ramp, layout, edge)));
     } catch (InvalidInputException e) {
       problems.refused(
           section, e.problems().get(0).where().contains("ramp") ? "ramp" : "shelf_range", e);
-      return Optional.empty();
+      return Part.read(Optional.empty());
     }
   }
 

@@ -2,7 +2,6 @@ package org.firnline.app.planfile;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.firnline.app.planfile.PlanKey.Type;
 import org.firnline.units.QuantityKind;
 
 /** Every key a plan file may hold, once: the readers, the schema and the manual follow it. */
@@ -36,23 +35,23 @@ public final class PlanKeys {
     text(keys, "plan");
     product(keys);
     vessel(keys);
-    add(keys, Type.COUNT, "count");
+    add(keys, PlanKey.Type.COUNT, "count");
     quantity(keys, QuantityKind.FRACTION, "edge_share");
     text(keys, "owner");
     hazards(keys);
-    add(keys, Type.ITEMS, ALSO);
+    add(keys, PlanKey.Type.ITEMS, ALSO);
     dryer(keys);
     quantity(keys, QuantityKind.TEMPERATURE, "room");
-    add(keys, Type.SECTION, "recipe");
+    add(keys, PlanKey.Type.SECTION, "recipe");
     quantity(keys, QuantityKind.TEMPERATURE, "recipe.shelf");
     quantity(keys, QuantityKind.PRESSURE, "recipe.pressure");
     wishes(keys);
-    add(keys, Type.TIME, "start");
+    add(keys, PlanKey.Type.TIME, "start");
     return List.copyOf(keys);
   }
 
   private static void product(List<PlanKey> keys) {
-    add(keys, Type.SECTION, "product", "product.resistance", "product.densities");
+    add(keys, PlanKey.Type.SECTION, "product", "product.resistance", "product.densities");
     text(keys, "product.name");
     quantity(keys, QuantityKind.FRACTION, "product.solids", "product.resistance.spread");
     quantity(keys, QuantityKind.DENSITY, "product.solution_density");
@@ -72,7 +71,7 @@ public final class PlanKeys {
   }
 
   private static void vessel(List<PlanKey> keys) {
-    add(keys, Type.SECTION, "vessel", "vessel.heat_transfer", "vessel.above");
+    add(keys, PlanKey.Type.SECTION, "vessel", "vessel.heat_transfer", "vessel.above");
     choice(keys, "vessel.kind", "vial", "flask", "tray", "piece");
     text(keys, "vessel.type");
     quantity(keys, QuantityKind.VOLUME, "vessel.fill", "vessel.brimful", "vessel.volume");
@@ -103,18 +102,18 @@ public final class PlanKeys {
   }
 
   private static void hazards(List<PlanKey> keys) {
-    add(keys, Type.SECTION, "hazards");
+    add(keys, PlanKey.Type.SECTION, "hazards");
     text(keys, "hazards.solvent");
     text(keys, "hazards.acid");
     text(keys, "hazards.energetic");
-    add(keys, Type.FLAG, "hazards.azide", "hazards.toxic", "hazards.food");
-    add(keys, Type.COUNT, "hazards.biological");
+    add(keys, PlanKey.Type.FLAG, "hazards.azide", "hazards.toxic", "hazards.food");
+    add(keys, PlanKey.Type.COUNT, "hazards.biological");
   }
 
   private static void dryer(List<PlanKey> keys) {
     add(
         keys,
-        Type.SECTION,
+        PlanKey.Type.SECTION,
         "dryer",
         "dryer.shelves",
         "dryer.edge",
@@ -123,10 +122,10 @@ public final class PlanKeys {
         "dryer.chamber",
         "dryer.gauges");
     text(keys, "dryer.name");
-    add(keys, Type.RANGE, QuantityKind.TEMPERATURE, "dryer.shelf_range");
-    add(keys, Type.RANGE, QuantityKind.PRESSURE, "dryer.pressure_range");
+    add(keys, PlanKey.Type.RANGE, QuantityKind.TEMPERATURE, "dryer.shelf_range");
+    add(keys, PlanKey.Type.RANGE, QuantityKind.PRESSURE, "dryer.pressure_range");
     quantity(keys, QuantityKind.TEMPERATURE_RATE, "dryer.ramp");
-    add(keys, Type.COUNT, "dryer.steps", "dryer.shelves.count");
+    add(keys, PlanKey.Type.COUNT, "dryer.steps", "dryer.shelves.count");
     quantity(
         keys,
         QuantityKind.LENGTH,
@@ -155,9 +154,9 @@ public final class PlanKeys {
   }
 
   private static void wishes(List<PlanKey> keys) {
-    add(keys, Type.SECTION, "wishes", "wishes.annealing", "wishes.secondary");
+    add(keys, PlanKey.Type.SECTION, "wishes", "wishes.annealing", "wishes.secondary");
     quantity(keys, QuantityKind.FRACTION, "wishes.risk");
-    add(keys, Type.COUNT, "wishes.steps");
+    add(keys, PlanKey.Type.COUNT, "wishes.steps");
     quantity(
         keys,
         QuantityKind.TEMPERATURE,
@@ -178,26 +177,27 @@ public final class PlanKeys {
   }
 
   private static void text(List<PlanKey> keys, String path) {
-    add(keys, Type.TEXT, path);
+    add(keys, PlanKey.Type.TEXT, path);
   }
 
   private static void choice(List<PlanKey> keys, String path, String... choices) {
-    keys.add(new PlanKey(path, Type.CHOICE, QuantityKind.NUMBER, List.of(choices)));
+    keys.add(new PlanKey(path, PlanKey.Type.CHOICE, QuantityKind.NUMBER, List.of(choices)));
   }
 
   private static void quantity(List<PlanKey> keys, QuantityKind kind, String... paths) {
-    add(keys, Type.QUANTITY, kind, paths);
+    add(keys, PlanKey.Type.QUANTITY, kind, paths);
   }
 
   private static void estimate(List<PlanKey> keys, QuantityKind kind, String path) {
-    add(keys, Type.ESTIMATE, kind, path);
+    add(keys, PlanKey.Type.ESTIMATE, kind, path);
   }
 
-  private static void add(List<PlanKey> keys, Type type, String... paths) {
+  private static void add(List<PlanKey> keys, PlanKey.Type type, String... paths) {
     add(keys, type, QuantityKind.NUMBER, paths);
   }
 
-  private static void add(List<PlanKey> keys, Type type, QuantityKind kind, String... paths) {
+  private static void add(
+      List<PlanKey> keys, PlanKey.Type type, QuantityKind kind, String... paths) {
     for (String path : paths) {
       keys.add(new PlanKey(path, type, kind, List.of()));
     }

@@ -2,7 +2,6 @@ package org.firnline.app.planfile;
 
 import java.util.List;
 import java.util.Optional;
-import org.firnline.app.planfile.PlanKey.Type;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -48,7 +47,7 @@ public final class PlanSchema {
       case TEXT -> node.putArray("type").add("string").add("number");
       case QUANTITY, ESTIMATE -> quantity(node);
     }
-    if (key.type() != Type.SECTION && key.type() != Type.ITEMS) {
+    if (key.type() != PlanKey.Type.SECTION && key.type() != PlanKey.Type.ITEMS) {
       node.put("description", description(key));
     }
   }

@@ -30,6 +30,10 @@ class BundleTest {
   private static final List<String> MADE_OF_PARTS =
       List.of(
           "check.",
+          "account.refused.",
+          "audit.action.",
+          "role.",
+          "scope.",
           "unknown.",
           "state.",
           "picture.",

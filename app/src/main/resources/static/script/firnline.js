@@ -2,6 +2,7 @@
 
 import { mountRun } from "./run.js";
 import { mountDrop } from "./drop.js";
+import { mountAsk } from "./ask.js";
 import { mountPlan } from "./plan.js";
 
 document.documentElement.classList.add("scripted");
@@ -14,4 +15,7 @@ for (const form of document.querySelectorAll("#drop")) {
 }
 for (const form of document.querySelectorAll("#plan-form")) {
   mountPlan(/** @type {HTMLFormElement} */ (form));
+}
+for (const form of document.querySelectorAll("#ask-form")) {
+  mountAsk(/** @type {HTMLFormElement} */ (form));
 }

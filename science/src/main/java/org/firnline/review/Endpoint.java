@@ -41,6 +41,11 @@ public record Endpoint(
 
     private final String label;
 
+    /** Whether it shows the last ice of a whole load, not of one vessel or only a share of it. */
+    boolean endsLoad() {
+      return this == PRESSURE_FALL || this == GAUGE_RATIO_END;
+    }
+
     Method(String label) {
       this.label = label;
     }

@@ -22,6 +22,7 @@ public enum FindingKind {
   PROBED_VESSELS_DRY_FIRST("probed vessels dry before the rest"),
   SECONDARY_BEFORE_END("heat raised before the ice was gone"),
   PRESSURE_RISE_TEST("pressure-rise test"),
+  NOT_AS_PLANNED("not as planned"),
   END_NOT_REACHED("end of drying not seen");
 
   private final String label;

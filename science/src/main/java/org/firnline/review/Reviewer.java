@@ -27,6 +27,7 @@ public final class Reviewer {
           new CoarseGaugeRule(),
           new ProbedFirstRule(),
           new HeatTooEarlyRule(),
+          new PlanRule(),
           new NotReachedRule());
 
   /**
@@ -39,7 +40,14 @@ public final class Reviewer {
     CriticalTemperature limit = CriticalTemperature.of(log, context);
     if (log.time().size() < 3) {
       return new Review(
-          List.of(), List.of(), List.of(), List.of(), limit.limit_K(), limit.source());
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          limit.limit_K(),
+          limit.source());
     }
     Run whole = Run.of(log);
     List<SensorFault> faults = SensorFaults.find(whole);
@@ -58,7 +66,14 @@ public final class Reviewer {
             .map(vacuum -> facts.timeline().phases(facts.run(), vacuum))
             .orElse(List.of());
     return new Review(
-        phases, endpoints, facts.excursions(), findings, limit.limit_K(), limit.source());
+        phases,
+        endpoints,
+        Verdicts.of(facts),
+        facts.excursions(),
+        findings,
+        new PlanJudge(facts).judge(),
+        limit.limit_K(),
+        limit.source());
   }
 
   private static Facts facts(

@@ -33,9 +33,11 @@ final class ThermometerEnds {
    * @param trace the thermometer
    * @param point grid point of the end; empty if the gap never closes in the log
    * @param endpoint the same as an answer
+   * @param stillBelow whether the vessel still stands well below its surroundings at the end
    * @param rest_K gap that remains when all is dry: the thermometer's offset, K; NaN if not reached
    */
-  record End(Trace trace, Optional<Integer> point, Endpoint endpoint, double rest_K) {}
+  record End(
+      Trace trace, Optional<Integer> point, Endpoint endpoint, double rest_K, boolean stillBelow) {}
 
   private final Run run;
   private final Grid grid;
@@ -63,12 +65,13 @@ final class ThermometerEnds {
     int last = lastGood(gap, from, to);
     double wide = gap.quantileIn(from, to, 0.9);
     if (last - from < 5 || Double.isNaN(wide) || wide < SMALLEST_GAP_K) {
-      return notReached(trace, "it never stands clearly below " + surroundings.name());
+      return notReached(trace, "it never stands clearly below " + surroundings.name(), false);
     }
     double rest = gap.medianIn(last - grid.steps(AFTER_S), last + 1);
     int half = closing(gap, from, last + 1, wide, rest);
     if (half < 0) {
-      return notReached(trace, "it still stands below " + surroundings.name() + " at the end");
+      return notReached(
+          trace, "it still stands below " + surroundings.name() + " at the end", true);
     }
     int windowFrom = Math.max(from, half - grid.steps(BEFORE_S));
     int windowTo = Math.min(last + 1, half + grid.steps(AFTER_S));
@@ -125,10 +128,10 @@ final class ThermometerEnds {
             Optional.of(high),
             onGlass ? Confidence.MEDIUM : Confidence.HIGH,
             trace.name() + " leaves the ice and goes to " + surroundings.name());
-    return new End(trace, Optional.of(grid.pointAt(found.second())), endpoint, rest);
+    return new End(trace, Optional.of(grid.pointAt(found.second())), endpoint, rest, false);
   }
 
-  private static End notReached(Trace trace, String why) {
+  private static End notReached(Trace trace, String why, boolean stillBelow) {
     boolean onGlass = trace.channel().role() == Role.PRODUCT_SURFACE;
     Endpoint endpoint =
         new Endpoint(
@@ -140,6 +143,6 @@ final class ThermometerEnds {
             Optional.empty(),
             Confidence.MEDIUM,
             "not reached: " + why);
-    return new End(trace, Optional.empty(), endpoint, Double.NaN);
+    return new End(trace, Optional.empty(), endpoint, Double.NaN, stillBelow);
   }
 }

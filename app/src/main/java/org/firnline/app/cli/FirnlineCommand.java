@@ -61,6 +61,7 @@ public final class FirnlineCommand implements Runnable {
 
   static CommandLine commandLine() {
     return new CommandLine(new FirnlineCommand())
+        .addSubcommand(AskCommand.commandLine())
         .setExecutionExceptionHandler(FirnlineCommand::explain)
         .setCaseInsensitiveEnumValuesAllowed(true);
   }

@@ -3,7 +3,6 @@ package org.firnline.app.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,12 +10,15 @@ import java.util.concurrent.Callable;
 import org.firnline.app.planfile.PlanFileReader;
 import org.firnline.app.planfile.PlanInput;
 import org.firnline.app.planfile.PlanReading;
+import org.firnline.app.reading.PlannedSteps;
 import org.firnline.app.reading.ReviewJson;
 import org.firnline.app.reading.ReviewReport;
 import org.firnline.app.words.Shown;
 import org.firnline.app.words.Words;
 import org.firnline.logs.LogReader;
 import org.firnline.logs.Reading;
+import org.firnline.planning.PlanAnswer;
+import org.firnline.planning.Planner;
 import org.firnline.review.Finding;
 import org.firnline.review.Review;
 import org.firnline.review.ReviewContext;
@@ -42,7 +44,9 @@ final class ReviewCommand implements Callable<Integer> {
   @Option(
       names = "--plan",
       paramLabel = "FILE",
-      description = "The plan the run followed; its critical temperature is the limit.")
+      description =
+          "The plan the run followed: its critical temperature is the limit, its steps are"
+              + " compared.")
   private @Nullable Path plan;
 
   @Option(names = "--json", description = "Answer in JSON, SI units in the keys.")
@@ -86,6 +90,7 @@ final class ReviewCommand implements Callable<Integer> {
                             System.lineSeparator(),
                             reading.problems().stream().map(p -> p.sentence()).toList())));
     double limit_K = input.load().product().critical().temperature().best();
-    return new ReviewContext(OptionalDouble.of(limit_K), List.of());
+    PlanAnswer answer = new Planner().answer(input.question());
+    return new ReviewContext(OptionalDouble.of(limit_K), PlannedSteps.of(answer));
   }
 }

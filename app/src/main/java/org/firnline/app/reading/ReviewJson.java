@@ -9,6 +9,7 @@ import org.firnline.logs.Log;
 import org.firnline.logs.Question;
 import org.firnline.logs.Reading;
 import org.firnline.logs.channel.Channel;
+import org.firnline.review.EndVerdict;
 import org.firnline.review.Endpoint;
 import org.firnline.review.Evidence;
 import org.firnline.review.Finding;
@@ -35,11 +36,15 @@ public final class ReviewJson {
     Instant origin = reading.log().map(log -> log.time().instant(0)).orElse(Instant.EPOCH);
     ArrayNode phases = json.putArray("phases");
     ArrayNode endpoints = json.putArray("endpoints");
+    ArrayNode verdicts = json.putArray("verdicts");
     ArrayNode findings = json.putArray("findings");
+    ArrayNode steps = json.putArray("steps");
     review.ifPresent(
         answer -> {
           answer.phases().forEach(phase -> phase(phases.addObject(), phase, origin));
           answer.endpoints().forEach(endpoint -> endpoint(endpoints.addObject(), endpoint, origin));
+          answer.verdicts().forEach(verdict -> verdict(verdicts.addObject(), verdict, origin));
+          answer.steps().forEach(step -> StepJson.put(steps.addObject(), step, origin));
           answer.findings().forEach(finding -> finding(findings.addObject(), finding, origin));
           answer
               .criticalTemperature_K()
@@ -107,9 +112,7 @@ public final class ReviewJson {
   }
 
   private static void endpoint(ObjectNode json, Endpoint endpoint, Instant origin) {
-    endpoint
-        .vessel()
-        .ifPresentOrElse(vessel -> json.put("vessel", vessel), () -> json.put("load", true));
+    vesselOrLoad(json, endpoint.vessel());
     json.put("channel", endpoint.channel());
     json.put("method", endpoint.method().label());
     time(json, "at", endpoint.at(), origin);
@@ -117,6 +120,21 @@ public final class ReviewJson {
     time(json, "high", endpoint.high(), origin);
     json.put("confidence", endpoint.confidence().label());
     json.put("note", endpoint.note());
+  }
+
+  private static void verdict(ObjectNode json, EndVerdict verdict, Instant origin) {
+    vesselOrLoad(json, verdict.vessel());
+    json.put("state", verdict.state().label());
+    time(json, "at", verdict.at(), origin);
+    time(json, "low", verdict.low(), origin);
+    time(json, "high", verdict.high(), origin);
+    json.put("confidence", verdict.confidence().label());
+    ArrayNode reasons = json.putArray("reasons");
+    verdict.reasons().forEach(reasons::add);
+  }
+
+  private static void vesselOrLoad(ObjectNode json, Optional<String> vessel) {
+    vessel.ifPresentOrElse(name -> json.put("vessel", name), () -> json.put("load", true));
   }
 
   private static void finding(ObjectNode json, Finding finding, Instant origin) {
@@ -148,7 +166,7 @@ public final class ReviewJson {
   /**
    * A moment as UTC and as seconds since the first row, which also hold where the start is assumed.
    */
-  private static void time(ObjectNode json, String key, Optional<Instant> at, Instant origin) {
+  static void time(ObjectNode json, String key, Optional<Instant> at, Instant origin) {
     at.ifPresentOrElse(
         when -> {
           json.put(key + "_utc", when.toString());

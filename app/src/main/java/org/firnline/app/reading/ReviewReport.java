@@ -106,6 +106,8 @@ public final class ReviewReport {
     lines.addAll(
         TextTable.of(review.endpoints().stream().map(end -> endpoint(end, clock)).toList()));
     lines.add("");
+    lines.addAll(VerdictLines.of(review, clock, words, WIDTH));
+    lines.addAll(StepLines.of(review.steps(), clock, words, WIDTH));
     lines.add(words.say("run.findings"));
     if (review.findings().isEmpty()) {
       lines.addAll(TextTable.hanging("  ", words.say("run.findings.none"), 2, WIDTH));

@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import org.firnline.app.planfile.AnsweredPlan;
+import org.firnline.app.store.KeptPlans;
 import org.firnline.app.store.KeptRun;
 import org.firnline.app.store.KeptRuns;
 import org.firnline.app.store.RawFile;
@@ -17,6 +20,7 @@ import org.firnline.logs.Log;
 import org.firnline.logs.LogReader;
 import org.firnline.logs.Reading;
 import org.firnline.review.Finding;
+import org.firnline.review.PlannedStep;
 import org.firnline.review.Review;
 import org.firnline.review.ReviewContext;
 import org.firnline.review.Reviewer;
@@ -30,6 +34,7 @@ public class ReviewedRuns {
 
   private final RawFiles files;
   private final KeptRuns runs;
+  private final KeptPlans plans;
   private final ZoneId zone;
   private final LogReader reader = new LogReader();
   private final Reviewer reviewer = new Reviewer();
@@ -37,11 +42,15 @@ public class ReviewedRuns {
   private final LatestAnswers<Asked, Review> reviews = new LatestAnswers<>(REVIEWS_KEPT);
 
   private record Asked(
-      String sha256, Map<String, String> choices, OptionalDouble criticalTemperature_K) {}
+      String sha256,
+      Map<String, String> choices,
+      OptionalDouble criticalTemperature_K,
+      OptionalLong planId) {}
 
   private record ToRead(String sha256, Map<String, String> choices) {}
 
-  ReviewedRuns(RawFiles files, KeptRuns runs, ZoneId zone) {
+  ReviewedRuns(RawFiles files, KeptRuns runs, KeptPlans plans, ZoneId zone) {
+    this.plans = plans;
     this.zone = zone;
     this.files = files;
     this.runs = runs;
@@ -70,7 +79,11 @@ public class ReviewedRuns {
             .map(
                 log ->
                     reviews.get(
-                        new Asked(file.sha256(), file.choices(), run.criticalTemperature_K()),
+                        new Asked(
+                            file.sha256(),
+                            file.choices(),
+                            run.criticalTemperature_K(),
+                            run.planId()),
                         () -> freshReview(run, log)));
     return Optional.of(new ReviewedRun(run, file, reading, review));
   }
@@ -97,8 +110,16 @@ public class ReviewedRuns {
     return finding.severity() == Finding.Severity.ALARM ? "stop" : "watch";
   }
 
-  private static ReviewContext context(KeptRun run) {
-    return new ReviewContext(run.criticalTemperature_K(), List.of());
+  private ReviewContext context(KeptRun run) {
+    List<PlannedStep> steps =
+        run.planId().stream()
+            .mapToObj(plans::find)
+            .flatMap(Optional::stream)
+            .flatMap(plan -> AnsweredPlan.of(plan.title(), plan.yaml()).answer().stream())
+            .findFirst()
+            .map(PlannedSteps::of)
+            .orElse(List.of());
+    return new ReviewContext(run.criticalTemperature_K(), steps);
   }
 
   private Reading freshReading(RawFile file) {

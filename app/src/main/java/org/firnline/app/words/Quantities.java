@@ -15,6 +15,8 @@ public final class Quantities {
   private static final Unit KELVIN_PER_MINUTE = Unit.parse("K/min");
   private static final Unit GRAM = Unit.parse("g");
   private static final Unit GRAM_PER_HOUR = Unit.parse("g/h");
+  private static final Unit SQUARE_CENTIMETER = Unit.parse("cm2");
+  private static final double SQUARE_METER_FROM = 0.1;
   private static final int PERCENT = 100;
   private static final double KILOGRAM = 1;
 
@@ -28,6 +30,8 @@ public final class Quantities {
       case PRESSURE -> Figures.significant(si, 2) + THIN + "Pa";
       case FRACTION -> percent(si);
       case LENGTH -> Figures.significant(MILLIMETER.differenceFromSi(si), 2) + THIN + "mm";
+      case AREA -> area(si);
+      case NUMBER -> Figures.significant(si, 2);
       case TIME -> Shown.duration(si);
       case MASS -> mass(si);
       case VOLUME -> Figures.significant(MILLILITER.differenceFromSi(si), 2) + THIN + "mL";
@@ -41,6 +45,12 @@ public final class Quantities {
   /** The same text with ordinary spaces, for terminals. */
   public static String plain(String text) {
     return text.replace(THIN, " ");
+  }
+
+  private static String area(double si) {
+    return si >= SQUARE_METER_FROM
+        ? Figures.significant(si, 2) + THIN + "m²"
+        : Figures.significant(SQUARE_CENTIMETER.differenceFromSi(si), 2) + THIN + "cm²";
   }
 
   private static String mass(double si) {

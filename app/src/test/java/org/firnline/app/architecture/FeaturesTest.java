@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class FeaturesTest {
   private static final Pattern FEATURE =
       Pattern.compile(
-          "org\\.firnline\\.app\\.(today|plan|run|library|care|record|settings)(\\..*)?");
+          "org\\.firnline\\.app\\.(today|ask|plan|run|library|care|record|settings)(\\..*)?");
 
   @Test
   void features_do_not_see_each_other() {

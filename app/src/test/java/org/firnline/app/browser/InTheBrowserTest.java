@@ -131,6 +131,22 @@ class InTheBrowserTest {
   }
 
   @ParameterizedTest
+  @ValueSource(ints = {390})
+  void a_question_is_answered_while_it_is_typed(int width) throws IOException {
+    browser = Browser.wide(width);
+    browser.open(home + "ask/collector");
+    String first = browser.textOf(".ask-advice");
+    browser.the("#q-count").sendKeys("6000");
+    browser.waitFor("another answer", () -> !browser.textOf(".ask-advice").equals(first));
+    assertThat(browser.textOf(".ask-advice")).contains("stop");
+    assertThat(browser.address()).contains("count=6000");
+    browser.the("#q-count").sendKeys(" bananas");
+    browser.waitFor("the problem", () -> browser.all(".question .problem").size() == 1);
+    assertThat(browser.scrollsSideways()).isFalse();
+    browser.picture("ask-" + width);
+  }
+
+  @ParameterizedTest
   @ValueSource(ints = {1280})
   void the_recipe_moves_in_the_map_by_keyboard(int width) throws IOException {
     browser = Browser.wide(width);

@@ -7,6 +7,8 @@ import java.io.StringWriter;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** What the manual and the README tell people to type does what they say. */
 class ExamplesTest {
@@ -42,7 +44,24 @@ class ExamplesTest {
   void reviewsTheShelfOvershootAgainstThePlan() {
     int exit = type("review", example("shelf-overshoot.csv"), "--plan", example("bog-myrtle.yaml"));
     assertThat(exit).isEqualTo(FirnlineCommand.STOP_LINE);
-    assertThat(out.toString()).contains("critical temperature");
+    assertThat(out.toString())
+        .contains("critical temperature", "Verdict: is the ice gone?", "Plan against actual")
+        .contains("primary drying: ");
+  }
+
+  @Test
+  void reviewsInJsonWithVerdictsAndSteps() {
+    type("review", example("shelf-overshoot.csv"), "--plan", example("bog-myrtle.yaml"), "--json");
+    JsonNode json = JsonMapper.shared().readTree(out.toString());
+    JsonNode load = json.get("verdicts").get(0);
+    assertThat(load.get("load").asBoolean()).isTrue();
+    assertThat(load.get("state").asString()).isIn("ice gone", "ice left", "cannot tell");
+    assertThat(load.get("reasons")).isNotEmpty();
+    JsonNode step = json.get("steps").get(0);
+    assertThat(step.get("phase").asString()).isEqualTo("primary drying");
+    assertThat(step.get("planned").get("shelf_K").asDouble()).isBetween(200.0, 300.0);
+    assertThat(step.get("actual").get("duration_s").asDouble()).isPositive();
+    assertThat(step.get("actual").has("ramp_K_per_s")).isTrue();
   }
 
   @Test

@@ -121,7 +121,9 @@ class ServedLaboratoryTest {
   @Nested
   class Pages {
 
-    private static final List<String> PATHS = List.of("/", "/plan", "/runs", "/runs/1");
+    private static final List<String> PATHS =
+        List.of(
+            "/", "/plan", "/ask", "/ask/pressure", "/ask/failure?vessel=vial", "/runs", "/runs/1");
 
     @Test
     void allowNoScriptOrStyleOfTheirOwn() throws IOException, InterruptedException {

@@ -29,6 +29,7 @@ class BundleTest {
   /** Keys that the code puts together; other tests hold most of them. */
   private static final List<String> MADE_OF_PARTS =
       List.of(
+          "ask.",
           "check.",
           "account.refused.",
           "audit.action.",

@@ -16,4 +16,20 @@ final class Started {
     out.println("Stop it with Ctrl+C.");
     out.flush();
   }
+
+  /** The link that opens a shared laboratory, shown only here. */
+  static void invite(CommandSpec spec, String link) {
+    PrintWriter out = spec.commandLine().getOut();
+    out.println();
+    out.println("Nobody can sign in yet. Open this link within two days; it works once:");
+    out.println();
+    out.println("    " + link);
+    out.flush();
+  }
+
+  static void warn(CommandSpec spec, String warning) {
+    PrintWriter err = spec.commandLine().getErr();
+    err.println(warning);
+    err.flush();
+  }
 }

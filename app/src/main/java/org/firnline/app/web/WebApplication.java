@@ -37,6 +37,7 @@ public class WebApplication {
     application.setBannerMode(Banner.Mode.OFF);
     application.setLogStartupInfo(false);
     Map<String, Object> all = new HashMap<>(settings);
+    all.putIfAbsent("server.address", "127.0.0.1");
     all.put("firnline.data", folder.root().toString());
     all.put("server.port", port);
     application.setDefaultProperties(all);

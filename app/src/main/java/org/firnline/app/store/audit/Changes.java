@@ -1,8 +1,10 @@
 package org.firnline.app.store.audit;
 
 import java.time.Clock;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -26,6 +28,9 @@ import org.springframework.transaction.support.TransactionOperations;
  */
 @Component
 public class Changes {
+  private static final Set<Action> NEED_REASON =
+      EnumSet.of(Action.CHANGE, Action.VOID, Action.ROLES);
+
   private final JdbcClient database;
   private final TransactionOperations transactions;
   private final Occasions occasions;
@@ -77,7 +82,7 @@ public class Changes {
   /**
    * Changes a row; what comes out the same leaves no entry.
    *
-   * @throws ReasonMissing in the controlled profile, if the occasion has no reason
+   * @throws ReasonMissing in the controlled profile, if a record or a right is changed without one
    * @throws IllegalStateException if the row is gone afterwards: records are voided, never removed
    */
   public void change(Action action, AuditedTable table, Object key, Runnable write) {
@@ -89,7 +94,7 @@ public class Changes {
           RowImage fresh = row(table, key).orElseThrow(() -> notThere(table, key)).asTold(table);
           RowImage old = found.orElseGet(RowImage::none);
           if (!fresh.equals(old)) {
-            if (found.isPresent()) {
+            if (found.isPresent() && NEED_REASON.contains(action)) {
               reasonGiven();
             }
             say(action, table, key, old.unlike(fresh), fresh.unlike(old));
@@ -101,7 +106,7 @@ public class Changes {
   /**
    * Leaves an entry about something that is no change of a row: a failed sign-in, an export.
    *
-   * @param subject what it was about
+   * @param subject what it was about; not the name of a table
    * @param key which one
    * @param facts what is worth knowing, by name
    */

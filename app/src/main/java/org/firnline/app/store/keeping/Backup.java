@@ -135,7 +135,10 @@ public final class Backup {
       return new Content(
           TableDigest.ofAll(connection),
           new AuditTrail(database).head(),
-          database.sql("select sha256 from log_file order by id").query(String.class).list());
+          database
+              .sql("select sha256 from log_file union select sha256 from attachment order by sha256")
+              .query(String.class)
+              .list());
     } catch (SQLException e) {
       throw new IllegalStateException("the copy cannot be read: " + e.getMessage(), e);
     }

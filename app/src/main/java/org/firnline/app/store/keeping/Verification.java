@@ -128,20 +128,29 @@ public final class Verification {
     return audited.size();
   }
 
-  private record LogFile(long id, String name, String sha256) {}
+  private record StoredBytes(String table, long id, String name, String sha256) {}
 
   private int hashFiles(List<String> problems) {
-    List<LogFile> files =
+    List<StoredBytes> files =
         database
-            .sql("select id, original_name, sha256 from log_file order by id")
+            .sql(
+                """
+                select 'log_file' as place, id, original_name, sha256 from log_file
+                union all
+                select 'attachment' as place, id, original_name, sha256 from attachment
+                order by place desc, id
+                """)
             .query(
                 (row, number) ->
-                    new LogFile(
-                        row.getLong("id"), row.getString("original_name"), row.getString("sha256")))
+                    new StoredBytes(
+                        row.getString("place"),
+                        row.getLong("id"),
+                        row.getString("original_name"),
+                        row.getString("sha256")))
             .list();
-    for (LogFile file : files) {
+    for (StoredBytes file : files) {
       Path kept = folder.rawFile(file.sha256());
-      String called = "log_file " + file.id() + " (" + file.name() + ")";
+      String called = file.table() + " " + file.id() + " (" + file.name() + ")";
       if (!Files.exists(kept)) {
         problems.add(called + " is missing: no file " + kept);
       } else if (!sha256(kept).equals(file.sha256())) {

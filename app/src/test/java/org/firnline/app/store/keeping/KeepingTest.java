@@ -15,7 +15,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
+import org.firnline.app.store.Attachments;
 import org.firnline.app.store.DataFolder;
+import org.firnline.app.store.KeptAttachment;
 import org.firnline.app.store.KeptRun;
 import org.firnline.app.store.OpenStore;
 import org.firnline.app.store.Place;
@@ -191,6 +193,28 @@ class KeepingTest {
       }
       try (Stream<Path> left = Files.list(root.resolve("copies"))) {
         assertThat(left).containsExactly(report.file());
+      }
+    }
+
+    @Test
+    void r_rec_05_holdsTheFilesPutWithARunToo() throws IOException {
+      byte[] cake = "a picture of a cake".getBytes(StandardCharsets.UTF_8);
+      store
+          .attachments()
+          .keep(
+              run,
+              new ByteArrayInputStream(cake),
+              new Attachments.About("image/png", "cake.png", "Vial 7", ""));
+      assertThat(verdict().files()).isEqualTo(2);
+      Path target = root.resolve("restored");
+      Restore.into(backup().file(), target);
+      try (OpenStore other = opened(target)) {
+        KeptAttachment kept = other.attachments().list(run).get(0);
+        assertThat(other.attachments().open(kept).readAllBytes()).isEqualTo(cake);
+        Path bytes = other.folder().rawFile(kept.content().sha256());
+        Files.write(bytes, new byte[] {1});
+        assertThat(new Verification(other.source(), other.folder()).verify().first())
+            .hasValueSatisfying(first -> assertThat(first).contains("attachment 1 (cake.png)"));
       }
     }
 

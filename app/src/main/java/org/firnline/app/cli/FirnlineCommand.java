@@ -57,6 +57,7 @@ public final class FirnlineCommand implements Runnable {
 
   /** Runs one command line and gives its exit code. */
   public static int run(String... arguments) {
+    Journal.onlyErrors();
     return commandLine().execute(arguments);
   }
 

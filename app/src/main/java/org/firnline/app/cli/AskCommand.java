@@ -63,7 +63,8 @@ final class AskCommand implements Runnable {
                   Quantities.plain(words.label(input))
                       .concat(".")
                       .concat(choices)
-                      .concat(" Without it: " + standards(input) + "."))
+                      .concat(" Without it: " + standards(input) + ".")
+                      .replace("%", "%%"))
               .build());
     }
     spec.addOption(

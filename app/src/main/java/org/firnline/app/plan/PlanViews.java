@@ -112,10 +112,16 @@ class PlanViews {
 
   private List<String> options(String path) {
     return switch (path) {
-      case "vessel.kind", "vessel.frozen", "product.critical_kind" -> choices(path);
+      case "vessel.kind", "product.critical_kind" -> choices(path);
+      case "vessel.frozen" -> orNotSaid(choices(path));
       case "dryer.name" -> dryerNames();
       default -> List.of();
     };
+  }
+
+  /** Choices that only some vessels know: not said until somebody says it. */
+  private static List<String> orNotSaid(List<String> choices) {
+    return Stream.concat(Stream.of(""), choices.stream()).toList();
   }
 
   private static List<String> choices(String path) {

@@ -1,5 +1,6 @@
 package org.firnline.logs.text;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -99,7 +100,11 @@ public final class LooseCellReader {
 
   @SuppressWarnings("NullAway") // a group that did not take part is null by the library's contract
   private static double scaled(double value, String power) {
-    return power == null ? value : Double.parseDouble(value + "E" + power.replace("+", ""));
+    if (power == null || !Double.isFinite(value)) {
+      return value;
+    }
+    String digits = BigDecimal.valueOf(value).toPlainString(); // a large value brings an E of its own
+    return Double.parseDouble(digits + "E" + power.replace("+", ""));
   }
 
   /** A number in digits, marks and grouping signs; empty if the marks make no sense. */

@@ -136,7 +136,8 @@ public final class Backup {
           TableDigest.ofAll(connection),
           new AuditTrail(database).head(),
           database
-              .sql("select sha256 from log_file union select sha256 from attachment order by sha256")
+              .sql(
+                  "select sha256 from log_file union select sha256 from attachment order by sha256")
               .query(String.class)
               .list());
     } catch (SQLException e) {

@@ -103,7 +103,8 @@ public final class LooseCellReader {
     if (power == null || !Double.isFinite(value)) {
       return value;
     }
-    String digits = BigDecimal.valueOf(value).toPlainString(); // a large value brings an E of its own
+    String digits =
+        BigDecimal.valueOf(value).toPlainString(); // a large value brings an E of its own
     return Double.parseDouble(digits + "E" + power.replace("+", ""));
   }
 

@@ -60,6 +60,9 @@ final class WeightEnd {
     while (constant > 0 && all.get(constant - 1).kilogram() - last <= same) {
       constant--;
     }
+    if (constant == 0) {
+      return Optional.empty(); // all weighings are the same to this balance: no loss to speak of
+    }
     if (constant == all.size() - 1) {
       return Optional.of(
           Endpoint.ofLoadNotReached(

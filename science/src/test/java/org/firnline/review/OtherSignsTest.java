@@ -77,6 +77,15 @@ class OtherSignsTest {
   @Nested
   class Only_weights_and_times {
     @Test
+    void that_the_balance_cannot_tell_apart_give_no_end() {
+      long start = START.toEpochMilli();
+      long[] times = {start, start + 3_600_000, start + 7_200_000, start + 10_800_000};
+      double[] weights = {50, 49.5, 50, 49};
+      Log log = log(TimeAxis.of(times), List.of(channel("tray 1", Role.WEIGHT, weights)));
+      assertThat(review(log).endpoints()).isEmpty();
+    }
+
+    @Test
     void give_the_end_between_two_weighings() {
       Review review = review(weighings(10));
       Endpoint end = end(review, Endpoint.Method.WEIGHT);

@@ -32,7 +32,9 @@ final class LoneThermometer {
     int size = warm.size();
     int coldest = coldest(warm);
     int found = -1;
-    for (int i = size - grid.steps(WITHIN_S + REST_S); i > coldest + grid.steps(STEADY_S); i--) {
+    for (int i = size - grid.steps(WITHIN_S) - grid.steps(REST_S);
+        i > coldest + grid.steps(STEADY_S);
+        i--) {
       if (rises(grid, warm, i)) {
         found = i;
         break;

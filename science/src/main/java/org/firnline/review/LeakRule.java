@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.firnline.logs.channel.Confidence;
+import org.firnline.logs.channel.Role;
+import org.firnline.review.signal.Signal;
 
 /**
  * Air leaks in: true pressure rises while the ratio of the gauges falls, because the gas that comes
@@ -17,6 +19,9 @@ final class LeakRule implements FindingRule {
   private static final double GAS = 0.3;
 
   private static final double FALLS = 0.03;
+
+  /** The ninth tenth of a pressure that is held is less than this many times its first. */
+  private static final double HELD = 1.05;
 
   @Override
   public List<Finding> find(Facts facts) {
@@ -69,7 +74,24 @@ final class LeakRule implements FindingRule {
             .findFirst()
             .orElse(cold);
     double share = (ratio.raw().medianIn(cold, heat) - 1) / (ratio.plateau() - 1);
-    return first && heat - cold > 3 && share < GAS;
+    return first && heat - cold > 3 && share < GAS && !isHeldElsewhere(facts, rise);
+  }
+
+  /** A dryer that logs no set point and holds its pressure may hold another one than planned. */
+  private static boolean isHeldElsewhere(Facts facts, PressureRise rise) {
+    return facts.run().first(Role.PRESSURE_SET_POINT).isEmpty()
+        && facts
+            .run()
+            .truestGauge()
+            .map(Trace::signal)
+            .filter(pressure -> isHeld(pressure, rise))
+            .isPresent();
+  }
+
+  private static boolean isHeld(Signal pressure, PressureRise rise) {
+    int to = rise.end() + 1;
+    return pressure.quantileIn(rise.start(), to, 0.9)
+        < HELD * pressure.quantileIn(rise.start(), to, 0.1);
   }
 
   private static Finding leak(Facts facts, PressureRise rise) {

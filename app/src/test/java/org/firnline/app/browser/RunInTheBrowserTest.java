@@ -104,15 +104,15 @@ class RunInTheBrowserTest {
   @ValueSource(ints = {1280})
   void findings_and_picture_lead_to_each_other(int width) throws IOException {
     open(width, "runs/3");
-    browser.all("button.finding").get(1).click();
+    browser.all("button.finding").get(0).click();
     browser.waitFor(
         "a closer look",
         () -> Double.parseDouble(browser.the("#stretch-from").getDomProperty("value")) > 10);
     assertThat(browser.all(".chart-badges .badge.chosen")).hasSize(1);
     browser.picture("run-finding-" + width);
-    browser.run("document.querySelectorAll('.chart-badges .badge:not([hidden])')[0].click();");
+    browser.run("document.querySelectorAll('.chart-badges .badge:not([hidden])')[1].click();");
     assertThat(browser.the(".finding-list > li.chosen").getDomAttribute("id"))
-        .isEqualTo("finding-1");
+        .isEqualTo("finding-2");
   }
 
   @ParameterizedTest
